@@ -1,0 +1,35 @@
+package play
+
+// An Act is one thing a learner does. A session is its seed and its acts:
+// nothing derived and no wall time stands in it.
+type Act struct {
+	Do   Verb    `json:"do"`
+	What string  `json:"what,omitempty"` // id of what it is done to
+	Text string  `json:"text,omitempty"` // what was written
+	N    float64 `json:"n,omitempty"`    // a number that belongs to the act
+}
+
+// A Verb is the kind of an act.
+type Verb string
+
+// The verbs. What names, in this order: a place, a preparation, a check instance, …
+const (
+	Go       Verb = "go"       // What: place "bonnet", "seat", "front_left" … "road", "ground"
+	Prepare  Verb = "prepare"  // What: preparation id, "chock_rear", "lift_front", "wheel_off@front_left" …
+	Check    Verb = "check"    // What: check instance, "lining_outer_upper@front_left"
+	Write    Verb = "write"    // What: check instance; Text: figure or word as read
+	Skip     Verb = "skip"     // What: check instance: not read
+	Strike   Verb = "strike"   // N: line of the notebook
+	OpenCall Verb = "call"     // to the call sheet
+	Back     Verb = "back"     // from the call sheet to the car
+	Row      Verb = "row"      // What: "cause@place": open a row
+	DropRow  Verb = "drop"     // What: "cause@place"
+	Counter  Verb = "counter"  // What: "cause@place"; N: new number of counters
+	Seal     Verb = "seal"     // seal the belief
+	Remedy   Verb = "remedy"   // What: "remedy@place"
+	DropRem  Verb = "unremedy" // What: "remedy@place"
+	Work     Verb = "work"     // do the remedies
+	Release  Verb = "release"  // What: release id
+	Tell     Verb = "tell"     // Text: what the owner is told
+	HandOver Verb = "handover" // ends the job
+)

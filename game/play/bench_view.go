@@ -1,0 +1,42 @@
+package play
+
+// A BenchView is the bench: free play, so everything computed may be shown.
+type BenchView struct {
+	Title    Title
+	Wheel    string
+	Now      CaliperView
+	Ghost    *CaliperView // the healthy caliper under the same pedal, when a cause is in
+	Foot     float64      // [N]
+	Pedal    float64      // [mm] travel
+	Rod      float64      // [N]
+	Booster  float64      // [N] added
+	Chamber  [2]float64   // [MPa]
+	Stroke   [2]float64   // [mm]
+	BodyEnds [2]float64   // [mm] slide of the body at upper and lower pin
+	Balance  [4]float64   // [kN] fluid, fingers, upper pin, lower pin (with boots and ears)
+	Level    float64      // [1] reservoir, MIN 0 to MAX 1
+	Turning  bool         // the disc turns
+	Turn     float64      // [1] of a turn
+	Time     float64      // [s] since this press
+	Axial    float64      // factor of the axial movement: 80, 40, 20, 10 or 1
+	Plot     []BenchSample
+	Pencil   []float64 // the learner's predicted share at points, empty before
+	Predict  PredictView
+	Nodes    []Node // all of it in words with its actions
+	Notice   string
+}
+
+// A BenchSample is one point of the plots.
+type BenchSample struct {
+	Time         float64 // [s]
+	Pressure     float64 // [MPa]
+	Inner, Outer float64 // [kN]
+}
+
+// A PredictView is the question asked before the pedal is let go.
+type PredictView struct {
+	Question string
+	Said     float64 // [%] the learner's; below 0: nothing yet
+	Computed float64 // [%]; below 0: not shown yet
+	Comment  string
+}

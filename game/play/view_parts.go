@@ -1,0 +1,205 @@
+package play
+
+// Title is what the title block carries.
+type Title struct {
+	Sheet, Car, Job, Place string // in words
+	Km                     float64
+	Minutes, Limit         float64 // spent and allowed
+	Seed                   uint64
+	Readings, Counters     int
+}
+
+// A PlanView is the car from above: where to go, what has been set up.
+type PlanView struct {
+	Places    []PlanPlace
+	Chocked   [2]bool // wheels of the front and of the rear axle
+	Handbrake bool    // handbrake on
+	Lifted    [2]bool // front and rear end on the jack
+	OnStand   [4]bool // by physics.Wheel
+	WheelOff  [4]bool
+	NewParts  [4][]string // parts renewed at each wheel, in words; after the work
+}
+
+// A PlanPlace is one place on the plan.
+type PlanPlace struct {
+	ID       string // "bonnet", "seat", "front_left" … "road", "ground"
+	Readings int    // written down there
+	Here     bool
+	Action   Action
+}
+
+// An InstrumentView is what the eye sees of one instrument, not yet read. All
+// positions are in the unit of its scale; no string here holds the figure,
+// except a display that shows digits.
+type InstrumentView struct {
+	Check    string // instance
+	Kind     string // drawing: "stepped_feeler", "dial_indicator", "thickness_gauge", "rule", "thermometer", "reservoir", "pull_gauge", "stopwatch", "observation"
+	Name     string
+	Question string
+	Unit     string
+	Division float64 // smallest division drawn
+	Long     float64 // numbered division
+	Lo, Hi   float64
+	Needle   []float64 // one position, or the swing of one turn, or two (at rest, pressed)
+	Pad      string    // "inner" or "outer" where a pad is meant
+	Half     string    // "upper" or "lower"
+	Marks    string    // the same in words, by its marks
+	Digits   string    // only what a digital display shows
+	Words    []Action  // the words to choose from, for observations: Write acts
+	Write    Action    // the act that writes down; Text is the learner's
+	Skip     Action
+}
+
+// A NoteView is one line of the notebook.
+type NoteView struct {
+	Check   string
+	Where   string
+	What    string
+	Written string // the learner's figure or word; empty: being read; "not read" after a skip
+	Unit    string
+	Minutes float64
+	Struck  bool
+	Again   bool // taken after the work
+}
+
+// A CallView is the call sheet: belief and remedies.
+type CallView struct {
+	Groups   []GroupView
+	Rows     []RowView
+	Placed   int     // counters placed, of 20
+	Says     string  // the spread said back in words
+	Sure     float64 // 0 guess … 1 certain, for the scale under it
+	Sealed   bool
+	Parts    []PartView // what can be done, by part
+	Remedies []RemedyView
+	Seal     Action
+	Work     Action
+}
+
+// A GroupView is one of the nine groups of the catalogue, the same for every job.
+type GroupView struct {
+	ID, Name string
+	Causes   []CauseView
+}
+
+// A CauseView is one cause with its places.
+type CauseView struct {
+	ID, Name, Explain string
+	Places            []Action // Row acts; Label is the place
+}
+
+// A RowView is a row of the call: a rod with its nuts.
+type RowView struct {
+	ID, Cause, Place  string
+	Counters          int
+	More, Less, Clear Action
+	Drop              Action
+}
+
+// A PartView is one part with what can be done to it.
+type PartView struct {
+	ID, Name string
+	Chosen   bool // a remedy stands on it
+	Remedies []RemedyChoice
+}
+
+// A RemedyChoice is one remedy of the full list with its places.
+type RemedyChoice struct {
+	ID, Name, Who string
+	Caution       string
+	Minutes       float64
+	Places        []Action // Remedy acts; Label is the place
+}
+
+// A RemedyView is a remedy chosen.
+type RemedyView struct {
+	ID, Name, Place, Who, Caution string
+	Minutes                       float64
+	Drop                          Action
+}
+
+// A WorkView is the hand-over sheet.
+type WorkView struct {
+	Done     []RemedyView
+	Looks    []LookView // to look again
+	Releases []Action   // Release acts with Chosen
+	Told     string
+	Tell     Action
+	HandOver Action
+}
+
+// A LookView is one thing to look at again: the old reading beside the new.
+type LookView struct {
+	Name, Detail  string
+	Before, After string
+	Unit          string
+	Action        Action
+}
+
+// A DebriefView is the end of a job.
+type DebriefView struct {
+	Truth   string // the cause, place and since, in a sentence
+	Beliefs []BeliefView
+	Marks   []MarkView
+	Total   float64
+	Capped  bool
+	Cap     string       // why, in a sentence
+	Next    []StopView   // stops as found and after the remedy
+	Linings []LiningView // after 12 000 km
+	Lasts   string       // when a lining reaches 3 mm, in a sentence
+	Worth   string       // the check worth most for its minutes, in a sentence
+	Trail   []string     // the model inspector's plan, a line a check
+	Fault   FaultView
+}
+
+// A BeliefView is one row of "what could be known", in percent.
+type BeliefView struct {
+	Cause, Place         string
+	Counters             int
+	Said, Support, Every float64 // [%]
+	True                 bool
+}
+
+// A MarkView is one mark.
+type MarkView struct {
+	ID, Name string
+	Weight   float64
+	Value    float64 // may be negative for diagnosis
+	Reason   string
+}
+
+// A StopView is one stop drawn on the road.
+type StopView struct {
+	Name     string
+	Distance float64 // [m]
+	Aside    float64 // [m] to the right
+}
+
+// A LiningView is one lining as found, as it would be after 12 000 km.
+type LiningView struct {
+	Name string
+	Left float64 // [mm]
+}
+
+// A FaultView is the true caliper against the healthy one under one press, for drawing. Lengths in mm, forces in kN.
+type FaultView struct {
+	Wheel           string
+	Healthy, Faulty CaliperView
+	Labels          []string
+}
+
+// A CaliperView is where a caliper's parts sit. Lengths [mm], forces [kN].
+type CaliperView struct {
+	Pressure      float64 // [MPa]
+	Piston, Body  float64
+	Tilt          float64 // [mrad]
+	Bridge        float64
+	Gap           [2][2]float64 // clearance left, pad × half; negative: squeeze
+	Lining        [2][2]float64 // thickness left
+	DiscThickness float64
+	Half          [2][2]float64 // [kN]
+	Pin           [2]float64    // [kN]
+	Pins          [2]string     // "free", "dry", "stuck", "bent" … state of each pin for drawing
+	Seal          float64       // [kN]
+	PistonStuck   bool
+}

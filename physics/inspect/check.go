@@ -1,0 +1,50 @@
+package inspect
+
+import "evenwear/physics"
+
+// A Station is where the inspector stands.
+type Station string
+
+// The stations, in the order an inspector would walk.
+const (
+	Bonnet   Station = "bonnet"
+	Seat     Station = "seat"
+	WheelOn  Station = "wheel_on"  // at a wheel that is on the car
+	WheelOff Station = "wheel_off" // at a wheel that has been taken off
+	Road     Station = "road"
+)
+
+// An ID names a check; it is written into records and never changes meaning.
+type ID string
+
+// An Instance is one check at one place: "lining_inner_upper@front_left",
+// "pedal_travel" at the seat.
+type Instance struct {
+	Check ID
+	Wheel physics.Wheel // only where PerWheel
+	// PerWheel tells whether Wheel counts.
+	PerWheel bool
+}
+
+// A Check is one thing an inspector can do to a car.
+type Check struct {
+	ID       ID
+	Station  Station
+	PerWheel bool     // one instance a wheel
+	Minutes  float64  // [min] without the preparation
+	Cautions []string // ids of the cautions that stand at the act
+	Harmful  string   // id of the rule that makes it harmful when broken; empty for most
+	Meter    Meter
+
+	// Measure returns the noise-free answer in SI. It steps its own copy of the
+	// world, never the caller's.
+	Measure func(w *World, wheel physics.Wheel) (float64, error)
+}
+
+// A World is one car at one moment, with the experiments that several checks
+// share computed at most once. It is not for use by several goroutines.
+type World struct {
+	Model *physics.Model
+	Rest  physics.State
+	cache worldCache
+}

@@ -1,0 +1,3 @@
+package inspect
+
+type worldCache struct{}
