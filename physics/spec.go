@@ -116,6 +116,7 @@ type CornerSpec struct {
 	Grease         float64    // [N·s/m] viscous drag of both pins
 	EarRate        float64    // [N/m] a pad's ears before they slide in the carrier
 	EarFriction    float64    // [N] sliding force of one pad's ears
+	Home           float64    // [m] how far behind its place with new linings the piston meets the bottom of its bore
 	Runout         float64    // [m] total run-out of a new disc as fitted, face to face
 
 	DiscDiameter    float64 // [m]
