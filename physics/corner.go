@@ -80,6 +80,7 @@ type CornerLoad struct {
 	Pressure float64 // [Pa] gauge
 	Piston   float64 // [N] H_x, a tool on the piston, outwards
 	Body     float64 // [N] H_y, a hand on the body, inboard
+	Moment   float64 // [N·m] of that hand about the piston axis, upper end inboard
 	// DiscIn and DiscOut move the disc faces away from the pads [m]; see [Corner.Faces].
 	DiscIn, DiscOut float64
 	// Rate is c_g/Δt [N/m] of the grease for an implicit step; zero is quasi-static.
@@ -88,7 +89,7 @@ type CornerLoad struct {
 	// Yield [m/N] is a series compliance of each half pad: lining that wears off
 	// during the solve, k_w·s/A_half. Zero outside history.
 	Yield [2][2]float64
-	// PadsOut takes both pads out, PinsOut the lower pin (body swung up).
+	// PadsOut takes both pads out.
 	PadsOut bool
 }
 

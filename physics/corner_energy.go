@@ -72,7 +72,7 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 	if k == 0 {
 		e.slides = math.Copysign(1, f)
 	}
-	energy := w - float64((push+load.Piston)*x) - float64(load.Body*y)
+	energy := w - float64((push+load.Piston)*x) - float64(load.Body*y) - float64(load.Moment*th)
 	gx, hxx := f-push-load.Piston, k
 	if in := x + c.home; in < 0 {
 		gx += float64(boreBottom * in)
@@ -80,12 +80,12 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 		energy += float64(boreBottom * in * in / 2)
 	}
 	gy, hyy := -load.Body, 0.0
-	gt, htt := float64(c.tiltRate*th), c.tiltRate
+	gt, htt := float64(c.tiltRate*th)-load.Moment, c.tiltRate
 	energy += float64(c.tiltRate * th * th / 2)
 	ge, hee := float64(c.bridge*br), c.bridge
 	energy += float64(c.bridge * br * br / 2)
 	var hxy, hxt, hyt, hye, hte float64
-	greatest := math.Abs(push+load.Piston) + math.Abs(load.Body)
+	greatest := math.Abs(push+load.Piston) + math.Abs(load.Body) + math.Abs(load.Moment)/c.a
 
 	for i := range 2 { // pins with their boots
 		a := c.a
