@@ -31,7 +31,8 @@ type Check struct {
 	ID       ID
 	Station  Station
 	PerWheel bool     // one instance a wheel
-	Minutes  float64  // [min] without the preparation
+	Minutes  float64  // [min] without the preparation; common practice, no source
+	Needs    []string // preparations, "@wheel" and "@end" to be filled in; see [Needs]
 	Cautions []string // ids of the cautions that stand at the act
 	Harmful  string   // id of the rule that makes it harmful when broken; empty for most
 	Meter    Meter
@@ -39,12 +40,4 @@ type Check struct {
 	// Measure returns the noise-free answer in SI. It steps its own copy of the
 	// world, never the caller's.
 	Measure func(w *World, wheel physics.Wheel) (float64, error)
-}
-
-// A World is one car at one moment, with the experiments that several checks
-// share computed at most once. It is not for use by several goroutines.
-type World struct {
-	Model *physics.Model
-	Rest  physics.State
-	cache worldCache
 }

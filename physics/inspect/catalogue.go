@@ -1,0 +1,89 @@
+package inspect
+
+import "evenwear/physics"
+
+// all is every check in its fixed order; stations keep together.
+var all = gather()
+
+func gather() []Check {
+	var list []Check
+	list = append(list, bonnetChecks()...)
+	list = append(list, seatChecks()...)
+	list = append(list, wheelOnChecks()...)
+	list = append(list, wheelOffChecks()...)
+	list = append(list, roadChecks()...)
+	return list
+}
+
+// All lists every check in a fixed order. The list must not be changed.
+func All() []Check { return all }
+
+// Find returns a check by its id. It must not be changed.
+func Find(id ID) (*Check, bool) {
+	for i := range all {
+		if all[i].ID == id {
+			return &all[i], true
+		}
+	}
+	return nil, false
+}
+
+// Instances lists every check at every place it can be made, in the order of
+// [All], wheels in the order of the physics.
+func Instances() []Instance {
+	var list []Instance
+	for i := range all {
+		c := &all[i]
+		if !c.PerWheel {
+			list = append(list, Instance{Check: c.ID})
+			continue
+		}
+		for w := range physics.Wheel(physics.NumWheels) {
+			list = append(list, Instance{Check: c.ID, Wheel: w, PerWheel: true})
+		}
+	}
+	return list
+}
+
+// WordIDs lists the ids of all words that any meter lets a learner choose, each once.
+func WordIDs() []string {
+	var list []string
+	for i := range all {
+		list = addNew(list, all[i].Meter.Words)
+	}
+	return list
+}
+
+// UnitIDs lists the ids of all units, each once.
+func UnitIDs() []string {
+	var list []string
+	for i := range all {
+		list = addNew(list, []string{all[i].Meter.Unit})
+	}
+	return list
+}
+
+// CautionIDs lists the ids of all cautions that checks and preparations name, each once.
+func CautionIDs() []string {
+	var list []string
+	for i := range all {
+		list = addNew(list, all[i].Cautions)
+	}
+	for i := range preparations {
+		list = addNew(list, preparations[i].Cautions)
+	}
+	return list
+}
+
+func addNew(list, more []string) []string {
+	for _, m := range more {
+		known := false
+		for _, l := range list {
+			known = known || l == m
+		}
+		if !known {
+			list = append(list, m)
+		}
+	}
+	return list
+}

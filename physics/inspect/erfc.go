@@ -1,0 +1,5 @@
+package inspect
+
+import "math"
+
+func erfc(x float64) float64 { return math.Erfc(x) }

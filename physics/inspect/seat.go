@@ -1,0 +1,174 @@
+package inspect
+
+import "evenwear/physics"
+
+const (
+	pressForce = 150   // [N] the known force of travel, pumping and assist checks
+	feelForce  = 75    // [N] where the feel of the pedal is begun to be judged
+	holdForce  = 556.0 // [N] 125 lbf, 49 CFR 570.55(b)(1)
+	holdMillis = 10000 // [ms] the same
+	pumps      = 3     // strokes with the engine running
+	emptying   = 6     // strokes with the engine off that leave no assistance worth naming
+	parked     = 60000 // [ms] engine off before the reserve is tried
+)
+
+// rule is a rule held beside the pedal: 1 mm divisions, two readings of half a
+// division each and a foot that keeps its force to about 3 % (a hand gauge on
+// the pedal); Bias from a rule that does not stand square. Assumed.
+func rule(lo, hi float64) Meter {
+	return Meter{
+		Instrument: "floor_rule", Unit: "mm", PerUnit: physics.Millimetre,
+		Resolution: 1, Division: 1, Sigma: 0.8, Bias: 0.3, Slip: DefaultSlip, Lo: lo, Hi: hi,
+	}
+}
+
+func seatChecks() []Check {
+	return []Check{
+		{
+			ID: "pedal_travel", Station: Seat, Minutes: 2, Meter: rule(0, 160),
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				p, err := w.press()
+				return p.travel, err
+			},
+		},
+		{
+			ID: "pedal_feel", Station: Seat, Minutes: 1,
+			Meter: Meter{
+				// Movement while the force doubles: a sound pedal gives about 10 mm,
+				// air some more. The cuts and what a foot tells apart are assumed.
+				Instrument: "foot", Unit: "word", PerUnit: physics.Millimetre, Resolution: 1, Division: 1,
+				Sigma: 2, Bias: 1.5, Slip: DefaultSlip, Lo: 0, Hi: 100,
+				Words: []string{"firm", "springy", "soft"}, Cuts: []float64{16, 28},
+			},
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				p, err := w.press()
+				return p.travel - p.early, err
+			},
+		},
+		{
+			ID: "hold_sink", Station: Seat, Minutes: 1, Meter: rule(0, 100),
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				h, err := w.hold()
+				return h.sunk, err
+			},
+		},
+		{
+			ID: "pump_running", Station: Seat, Minutes: 1, Meter: rule(-10, 100),
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				f := w.foot(true)
+				first := f.stroke(pressForce)
+				last := first
+				for range pumps - 1 {
+					last = f.stroke(pressForce)
+				}
+				return first - last, f.err
+			},
+		},
+		{
+			ID: "pump_off", Station: Seat, Minutes: 1, Meter: rule(-10, 100),
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				e, err := w.empty()
+				return e.first - e.last, err
+			},
+		},
+		{
+			ID: "assist", Station: Seat, Minutes: 1, Meter: rule(-10, 100),
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				e, err := w.empty()
+				if err != nil {
+					return 0, err
+				}
+				f := w.foot(false)
+				f.s = e.state
+				f.to(pressForce, 400)
+				f.rest(1000, long)
+				before := f.travel()
+				f.engine = true
+				f.rest(10000, long)
+				return f.travel() - before, f.err
+			},
+		},
+		{
+			ID: "assist_reserve", Station: Seat, Minutes: 2, Meter: rule(0, 160),
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				f := w.foot(false)
+				f.rest(parked, long)
+				f.to(pressForce, 400)
+				f.rest(1000, long)
+				return f.travel(), f.err
+			},
+		},
+		{
+			ID: "warning_lamp", Station: Seat, Minutes: 0.2,
+			Meter: Meter{
+				// A float switch at the MIN mark; Sigma is its play. Assumed.
+				Instrument: "lamp", Unit: "word", PerUnit: 0.01, Resolution: 1, Division: 1,
+				Sigma: 2, Bias: 2, Slip: DefaultSlip, Lo: -120, Hi: 50,
+				Words: []string{"dark", "lit"}, Cuts: []float64{0},
+			},
+			Measure: func(w *World, _ physics.Wheel) (float64, error) { return -w.Model.Level(&w.Rest), nil },
+		},
+	}
+}
+
+// pressed is one slow press to the known force.
+type pressed struct{ early, travel float64 } // [m] at feelForce, at pressForce
+
+func (w *World) press() (pressed, error) {
+	return w.cache.press.get(func() (pressed, error) {
+		var p pressed
+		f := w.foot(true)
+		f.to(feelForce, 200)
+		f.rest(1000, long)
+		p.early = f.travel()
+		f.to(pressForce, 200)
+		f.rest(1000, long)
+		p.travel = f.travel()
+		return p, f.err
+	})
+}
+
+// held is ten seconds under a heavy foot.
+type held struct {
+	sunk float64                    // [m] after the first second
+	wet  [physics.NumWheels]float64 // [m³] that came out at each wheel's joint
+	peak [physics.NumWheels]float64 // [Pa] greatest pressure
+}
+
+func (w *World) hold() (held, error) {
+	return w.cache.held.get(func() (held, error) {
+		var h held
+		f := w.foot(true)
+		f.each = func(s *physics.State, seconds float64) {
+			for i := range h.wet {
+				h.wet[i] += float64(w.weep(s, physics.Wheel(i)) * seconds)
+				h.peak[i] = max(h.peak[i], s.Pressure[i])
+			}
+		}
+		f.to(holdForce, 400)
+		f.rest(1000, long)
+		h.sunk = f.travel()
+		f.rest(holdMillis, long)
+		h.sunk = f.travel() - h.sunk
+		return h, f.err
+	})
+}
+
+// spent is the booster emptied by pumping with the engine off.
+type spent struct {
+	first, last float64 // [m] travel of the first and the last stroke
+	state       physics.State
+}
+
+func (w *World) empty() (spent, error) {
+	return w.cache.spent.get(func() (spent, error) {
+		var e spent
+		f := w.foot(false)
+		e.first = f.stroke(pressForce)
+		for range emptying - 1 {
+			e.last = f.stroke(pressForce)
+		}
+		e.state = f.s
+		return e, f.err
+	})
+}
