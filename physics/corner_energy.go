@@ -20,16 +20,19 @@ type evaluation struct {
 }
 
 // friction returns force, stiffness and energy of an elastic-then-sliding
-// element pulled u away from its anchor.
-func friction(k, limit, u float64) (f, kt, w float64) {
+// element pulled u away from its anchor. The stiffness of a sliding element is
+// none (its tangent) or, for a cautious step, F/|u| (its secant, which bounds
+// the energy from above as in Huber's robust regression).
+func friction(k, limit, u float64, cautious bool) (f, kt, w float64) {
 	f = k * u
-	switch {
-	case f > limit:
-		return limit, 0, float64(limit*u) - limit*limit/(2*k)
-	case f < -limit:
-		return -limit, 0, float64(-limit*u) - limit*limit/(2*k)
+	if math.Abs(f) <= limit {
+		return f, k, f * u / 2
 	}
-	return f, k, f * u / 2
+	far := math.Abs(u)
+	if cautious {
+		kt = limit / far
+	}
+	return math.Copysign(limit, u), kt, float64(limit*far) - limit*limit/(2*k)
 }
 
 // halfPad returns force, stiffness and energy of a half pad squeezed by u,
@@ -62,14 +65,14 @@ func (c *Corner) halfPad(u, yield float64) (n, kt, w float64) {
 	return n, kt, w
 }
 
-func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF float64) {
+func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF float64, cautious bool) {
 	x, y, th, br := s.X, s.Y, s.Tilt, s.Bridge
 	push := float64(load.Pressure * c.area)
 	e.hess = [4][4]float64{}
 
-	f, k, w := friction(c.sealRate, sealF, x-s.SealAnchor)
+	f, k, w := friction(c.sealRate, sealF, x-s.SealAnchor, cautious)
 	e.seal, e.slides = f, 0
-	if k == 0 {
+	if math.Abs(f) >= sealF {
 		e.slides = math.Copysign(1, f)
 	}
 	energy := w - float64((push+load.Piston)*x) - float64(load.Body*y) - float64(load.Moment*th)
@@ -93,7 +96,7 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 			a = -a
 		}
 		u := y + float64(a*th)
-		f, k, w := friction(c.pinRate, c.pin[i], u-s.PinAnchor[i])
+		f, k, w := friction(c.pinRate, c.pin[i], u-s.PinAnchor[i], cautious)
 		e.pin[i] = f
 		f += float64(c.boot * u)
 		k += c.boot
@@ -113,7 +116,7 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 	if load.PadsOut {
 		e.half, e.ear = [2][2]float64{}, [2]float64{}
 	} else {
-		f, k, w = friction(c.earRate, c.ear[Inner], x-y-s.EarAnchor[Inner])
+		f, k, w = friction(c.earRate, c.ear[Inner], x-y-s.EarAnchor[Inner], cautious)
 		e.ear[Inner] = f
 		energy += w
 		gx += f
@@ -121,7 +124,7 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 		hxx += k
 		hyy += k
 		hxy -= k
-		f, k, w = friction(c.earRate, c.ear[Outer], y-br-s.EarAnchor[Outer])
+		f, k, w = friction(c.earRate, c.ear[Outer], y-br-s.EarAnchor[Outer], cautious)
 		e.ear[Outer] = f
 		energy += w
 		gy += f
@@ -177,22 +180,24 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 }
 
 // newton solves (H + ε·I)·d = −g by Cholesky (LDLᵀ) on 4×4.
-func (e *evaluation) newton() [4]float64 {
-	return e.solve([4]float64{-e.grad[0], -e.grad[1], -e.grad[2], -e.grad[3]})
+func (e *evaluation) newton(eps float64) [4]float64 {
+	return e.solve([4]float64{-e.grad[0], -e.grad[1], -e.grad[2], -e.grad[3]}, eps)
 }
 
-func (e *evaluation) solve(r [4]float64) [4]float64 {
+// solve takes ε for lengths [N/m]; the tilt's is a thousandth of it [N·m/rad],
+// as if it acted at about the pins.
+func (e *evaluation) solve(r [4]float64, eps float64) [4]float64 {
 	h := &e.hess
-	d0 := h[0][0] + cornerRegular
+	d0 := h[0][0] + eps
 	l10, l20 := h[0][1]/d0, h[0][2]/d0
-	d1 := h[1][1] + cornerRegular - float64(l10*h[0][1])
+	d1 := h[1][1] + eps - float64(l10*h[0][1])
 	m21 := h[1][2] - float64(l20*h[0][1])
 	l21 := m21 / d1
 	l31 := h[1][3] / d1
-	d2 := h[2][2] + cornerRegularT - float64(l20*h[0][2]) - float64(l21*m21)
+	d2 := h[2][2] + float64(1e-3*eps) - float64(l20*h[0][2]) - float64(l21*m21)
 	m32 := h[2][3] - float64(l31*m21)
 	l32 := m32 / d2
-	d3 := h[3][3] + cornerRegular - float64(l31*h[1][3]) - float64(l32*m32)
+	d3 := h[3][3] + eps - float64(l31*h[1][3]) - float64(l32*m32)
 	z0 := r[0]
 	z1 := r[1] - float64(l10*z0)
 	z2 := r[2] - float64(l20*z0) - float64(l21*z1)
