@@ -80,7 +80,9 @@ type CornerLoad struct {
 	Pressure float64 // [Pa] gauge
 	Piston   float64 // [N] H_x, a tool on the piston, outwards
 	Body     float64 // [N] H_y, a hand on the body, inboard
-	Moment   float64 // [N·m] of that hand about the piston axis, upper end inboard
+	// Two hands that know where they want the body's upper and lower pin end:
+	// each pushes with HandRate·(HandAt − end) [N/m, m], inboard; zero is no hand.
+	HandRate, HandAt [2]float64
 	// DiscIn and DiscOut move the disc faces away from the pads [m]; see [Corner.Faces].
 	DiscIn, DiscOut float64
 	// Rate is c_g/Δt [N/m] of the grease for an implicit step; zero is quasi-static.

@@ -75,7 +75,7 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 	if math.Abs(f) >= sealF {
 		e.slides = math.Copysign(1, f)
 	}
-	energy := w - float64((push+load.Piston)*x) - float64(load.Body*y) - float64(load.Moment*th)
+	energy := w - float64((push+load.Piston)*x) - float64(load.Body*y)
 	gx, hxx := f-push-load.Piston, k
 	if in := x + c.home; in < 0 {
 		gx += float64(boreBottom * in)
@@ -83,12 +83,12 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 		energy += float64(boreBottom * in * in / 2)
 	}
 	gy, hyy := -load.Body, 0.0
-	gt, htt := float64(c.tiltRate*th)-load.Moment, c.tiltRate
+	gt, htt := float64(c.tiltRate*th), c.tiltRate
 	energy += float64(c.tiltRate * th * th / 2)
 	ge, hee := float64(c.bridge*br), c.bridge
 	energy += float64(c.bridge * br * br / 2)
 	var hxy, hxt, hyt, hye, hte float64
-	greatest := math.Abs(push+load.Piston) + math.Abs(load.Body) + math.Abs(load.Moment)/c.a
+	greatest := math.Abs(push+load.Piston) + math.Abs(load.Body)
 
 	for i := range 2 { // pins with their boots
 		a := c.a
@@ -101,6 +101,13 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 		f += float64(c.boot * u)
 		k += c.boot
 		energy += w + float64(c.boot*u*u/2)
+		if h := load.HandRate[i]; h > 0 {
+			far := u - load.HandAt[i]
+			f += float64(h * far)
+			k += h
+			energy += float64(h * far * far / 2)
+			greatest = max(greatest, math.Abs(h*far))
+		}
 		gy += f
 		hyy += k
 		gt += float64(a * f)

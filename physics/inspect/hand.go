@@ -7,52 +7,40 @@ import (
 )
 
 const (
-	moved     = 1 * physics.Millimetre // [m] what a hand takes for "it moves"
-	handLimit = 600.0                  // [N] more than one hand pushes
-	halvings  = 13                     // of the limit: below 0.1 N
+	moved    = 1 * physics.Millimetre // [m] what a hand takes for "it moves"
+	handRate = 1e7                    // [N/m] of a hand with its lever: stiff, so that it ends where it wants
 )
 
-// handForce is the least force [N] of a hand on a caliper body with its pads
-// out that moves both pin ends (or, with arm ≠ 0, the end at that arm [m] from
-// the piston axis) by a millimetre; handLimit when none does.
-//
-// Friction with memory makes the movement grow steadily with the force, so the
-// force is found by halving.
-func handForce(c *physics.Corner, spec *physics.CornerSpec, from physics.CornerState, arm float64) (float64, error) {
-	free := physics.CornerLoad{PadsOut: true}
-	from, _, err := c.Settle(from, &free)
+// handForce is the force [N] with which hands have moved the upper and lower
+// pin end of a caliper body by a millimetre, pads out: each hand that is not
+// wanted stays away. Both together slide the body square. A hand is a
+// displacement, so an answer exists however freely the body slides; a pin that
+// holds shows the force of its own stretching, far above what a gauge can show.
+func handForce(c *physics.Corner, spec *physics.CornerSpec, from physics.CornerState, upper, lower bool) (float64, error) {
+	from, _, err := c.Settle(from, &physics.CornerLoad{PadsOut: true})
 	if err != nil {
 		return 0, err
 	}
-	moves := func(force float64) (bool, error) {
-		s, _, err := c.Settle(from, &physics.CornerLoad{PadsOut: true, Body: force, Moment: float64(arm * force)})
-		if err != nil {
-			return false, err
-		}
-		slid, turned := s.Y-from.Y, s.Tilt-from.Tilt
-		upper, lower := slid+float64(spec.PinOffset*turned), slid-float64(spec.PinOffset*turned)
-		switch {
-		case arm > 0:
-			return upper >= moved, nil
-		case arm < 0:
-			return lower >= moved, nil
-		}
-		return min(upper, lower) >= moved, nil
-	}
-	lo, hi := 0.0, handLimit
-	for range halvings {
-		mid := (lo + hi) / 2
-		ok, err := moves(mid)
-		if err != nil {
-			return 0, err
-		}
-		if ok {
-			hi = mid
-		} else {
-			lo = mid
+	load := physics.CornerLoad{PadsOut: true}
+	arm := [2]float64{spec.PinOffset, -spec.PinOffset}
+	hand := [2]bool{upper, lower}
+	end := func(s physics.CornerState, i int) float64 { return s.Y + float64(arm[i]*s.Tilt) }
+	for i := range hand {
+		if hand[i] {
+			load.HandRate[i], load.HandAt[i] = handRate, end(from, i)+moved
 		}
 	}
-	return hi, nil
+	to, _, err := c.Settle(from, &load)
+	if err != nil {
+		return 0, err
+	}
+	force := 0.0
+	for i := range hand {
+		if hand[i] {
+			force += float64(handRate * (load.HandAt[i] - end(to, i)))
+		}
+	}
+	return force, nil
 }
 
 // pushForce is the force [N] with which the piston slides back into its bore

@@ -95,20 +95,20 @@ func wheelOffChecks() []Check {
 		{
 			ID: "slide_body", Station: WheelOff, PerWheel: true, Minutes: 4,
 			Needs: atWheelOff, Cautions: bareHub, Meter: pull(),
-			Measure: func(w *World, wheel physics.Wheel) (float64, error) { return w.slide(wheel, 0) },
+			Measure: func(w *World, wheel physics.Wheel) (float64, error) { return w.slide(wheel, true, true) },
 		},
 		{
 			ID: "pin_upper", Station: WheelOff, PerWheel: true, Minutes: 2,
 			Needs: atWheelOff, Cautions: bareHub, Meter: pull(),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
-				return w.slide(wheel, w.Model.Spec().Corner(wheel).PinOffset)
+				return w.slide(wheel, true, false)
 			},
 		},
 		{
 			ID: "pin_lower", Station: WheelOff, PerWheel: true, Minutes: 2,
 			Needs: atWheelOff, Cautions: bareHub, Meter: pull(),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
-				return w.slide(wheel, -w.Model.Spec().Corner(wheel).PinOffset)
+				return w.slide(wheel, false, true)
 			},
 		},
 		{
@@ -151,9 +151,9 @@ func wheelOffChecks() []Check {
 	}
 }
 
-// slide is the force [N] of a hand that moves the body; see [handForce].
-func (w *World) slide(wheel physics.Wheel, arm float64) (float64, error) {
-	return handForce(w.Model.Corner(wheel), w.Model.Spec().Corner(wheel), w.Rest.Corners[wheel], arm)
+// slide is the force [N] of hands that move the body; see [handForce].
+func (w *World) slide(wheel physics.Wheel, upper, lower bool) (float64, error) {
+	return handForce(w.Model.Corner(wheel), w.Model.Spec().Corner(wheel), w.Rest.Corners[wheel], upper, lower)
 }
 
 // RunoutCurve is where the needle of a dial indicator on the outer face stands
