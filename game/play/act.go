@@ -32,4 +32,15 @@ const (
 	Release  Verb = "release"  // What: release id
 	Tell     Verb = "tell"     // Text: what the owner is told
 	HandOver Verb = "handover" // ends the job
+
+	// On the bench.
+	Foot  Verb = "foot"  // N: newtons wanted on the pedal, kept while it is let go
+	Press Verb = "press" // press with that force, or let go
+	Pin   Verb = "pin"   // What: "upper" or "lower"; Text: "free", "dry" or "stuck"
+	Put   Verb = "put"   // What: "cause@place" put in alone; empty: none
+	Wheel Verb = "wheel" // What: the wheel whose caliper is on the bench
+	Say   Verb = "say"   // N: share predicted [%]
+	Rub   Verb = "rub"   // rub the prediction out
+	Turn  Verb = "turn"  // N: 1 the disc turns, 0 it stands
+	Slow  Verb = "slow"  // N: how many times slower than the car, 1 or more
 )

@@ -4,9 +4,15 @@ package play
 type BenchView struct {
 	Title    Title
 	Wheel    string
+	Circuit  int     // chamber that serves the wheel: 0 primary, 1 secondary
+	Ratio    float64 // [1] of the pedal
+	Disc     float64 // [mm] diameter
+	Vented   bool
 	Now      CaliperView
 	Ghost    *CaliperView // the healthy caliper under the same pedal, when a cause is in
-	Foot     float64      // [N]
+	Foot     float64      // [N] on the pedal now
+	Wanted   float64      // [N] set on the slider
+	Down     bool         // the pedal is pressed
 	Pedal    float64      // [mm] travel
 	Rod      float64      // [N]
 	Booster  float64      // [N] added
@@ -22,7 +28,11 @@ type BenchView struct {
 	Plot     []BenchSample
 	Pencil   []float64 // the learner's predicted share at points, empty before
 	Predict  PredictView
-	Nodes    []Node // all of it in words with its actions
+	Cause    string      // the cause that is in, in words; empty: none
+	Groups   []GroupView // the catalogue; its places are Put acts
+	Wheels   []Action    // Wheel acts
+	Slow     float64     // how many times slower than the car
+	Nodes    []Node      // all of it in words with its actions
 	Notice   string
 }
 
