@@ -5,8 +5,6 @@ import (
 	"image/color"
 	"math"
 
-	"github.com/golang/freetype/raster"
-
 	"evenwear/assets"
 )
 
@@ -27,19 +25,15 @@ type Canvas struct {
 	origin Pt      // [px] of the sheet's top left corner
 	clip   image.Rectangle
 
-	// Two rasterizers because one of at most 256 rows is cleared and walked
-	// much faster than one as tall as the sheet, and most shapes are small.
-	small, tall raster.Rasterizer
-	ras         *raster.Rasterizer
-	rasAt       Pt // [px] of ras' own origin
-	paint       painter
-
+	scan   scan
 	path   []Pt      // [px] the shape in work
 	run    []Pt      // [px] one dash in work
 	rows   []Pt      // [px] the shape in a hatch's own frame
 	cross  []float64 // where a hatch line meets the outline
 	glyphs map[glyphKey]*glyph
 	faces  map[faceKey]*face
+	wraps  map[wrapKey][]string
+	damage damage
 }
 
 // New returns a canvas of w×h pixels with the standing sheet as large as fits,
@@ -58,12 +52,9 @@ func NewSheet(w, h int, size Pt, th *Theme, fonts *assets.Fonts) *Canvas {
 		scale:  math.Min(float64(w)/size.X, float64(h)/size.Y),
 		glyphs: map[glyphKey]*glyph{},
 		faces:  map[faceKey]*face{},
+		wraps:  map[wrapKey][]string{},
 	}
 	c.origin = Pt{math.Floor((float64(w) - c.scale*size.X) / 2), math.Floor((float64(h) - c.scale*size.Y) / 2)}
-	c.small.UseNonZeroWinding = true
-	c.tall.UseNonZeroWinding = true
-	c.tall.SetBounds(w, h)
-	c.paint.img = c.img
 	c.Unclip()
 	c.fillPixels(c.img.Bounds(), th.Margin)
 	return c
@@ -98,17 +89,15 @@ func (c *Canvas) Fill(r Rect, col color.RGBA) {
 // ClipTo keeps everything drawn until Unclip inside r.
 func (c *Canvas) ClipTo(r Rect) {
 	c.clip = c.Pixels(r).Intersect(c.img.Bounds())
-	c.paint.clip = c.clip
 }
 
 // Unclip lets everything be drawn again.
 func (c *Canvas) Unclip() {
 	c.clip = c.img.Bounds()
-	c.paint.clip = c.clip
 }
 
-// px returns the pixel place of p, held within bounds that the rasterizer's
-// 26.6 numbers can multiply. NaN falls far off the sheet.
+// px returns the pixel place of p, held within bounds that the scan's whole
+// numbers can multiply. NaN falls far off the sheet.
 func (c *Canvas) px(p Pt) Pt {
 	return Pt{hold(c.origin.X + p.X*c.scale), hold(c.origin.Y + p.Y*c.scale)}
 }

@@ -3,69 +3,46 @@ package draw
 import (
 	"image/color"
 	"math"
-
-	"golang.org/x/image/math/fixed"
 )
-
-// begin prepares a rasterizer for a shape within lo to hi [px]; false when none
-// of it can be seen.
-func (c *Canvas) begin(lo, hi Pt) bool {
-	x0, y0 := max(int(math.Floor(lo.X))-1, c.clip.Min.X), max(int(math.Floor(lo.Y))-1, c.clip.Min.Y)
-	x1, y1 := min(int(math.Ceil(hi.X))+2, c.clip.Max.X), min(int(math.Ceil(hi.Y))+2, c.clip.Max.Y)
-	if x0 >= x1 || y0 >= y1 {
-		return false
-	}
-	if y1-y0 <= 256 {
-		c.small.SetBounds(x1-x0, y1-y0)
-		c.ras, c.rasAt = &c.small, Pt{float64(x0), float64(y0)}
-	} else {
-		c.ras, c.rasAt = &c.tall, Pt{}
-	}
-	c.ras.Dx, c.ras.Dy = int(c.rasAt.X), int(c.rasAt.Y)
-	c.ras.Clear()
-	return true
-}
-
-// fix rounds a pixel place to the rasterizer's 1/64 px.
-func (c *Canvas) fix(p Pt) fixed.Point26_6 {
-	return fixed.Point26_6{
-		X: fixed.Int26_6(math.Floor((p.X-c.rasAt.X)*64 + 0.5)),
-		Y: fixed.Int26_6(math.Floor((p.Y-c.rasAt.Y)*64 + 0.5)),
-	}
-}
 
 // ring adds one closed contour [px].
 func (c *Canvas) ring(pts []Pt) {
-	first := c.fix(pts[0])
-	c.ras.Start(first)
+	c.scan.start(pts[0])
 	for _, p := range pts[1:] {
-		c.ras.Add1(c.fix(p))
+		c.scan.line(p)
 	}
-	c.ras.Add1(first)
+	c.scan.shut()
 }
 
 func (c *Canvas) quad(a, b, d, e Pt) {
-	first := c.fix(a)
-	c.ras.Start(first)
-	c.ras.Add1(c.fix(b))
-	c.ras.Add1(c.fix(d))
-	c.ras.Add1(c.fix(e))
-	c.ras.Add1(first)
+	c.scan.start(a)
+	c.scan.line(b)
+	c.scan.line(d)
+	c.scan.line(e)
+	c.scan.shut()
 }
 
-// end paints what was added since begin.
+// end paints what was added since the scan began.
 func (c *Canvas) end(col color.RGBA) {
-	c.paint.col = col
-	c.ras.Rasterize(&c.paint)
+	if r := c.scan.bounds().Intersect(c.clip); !r.Empty() {
+		c.damage.add(r)
+		c.scan.fill(c.img, r, col)
+	}
 }
 
-// load takes pts to pixels in c.path and returns their bounds.
-func (c *Canvas) load(pts []Pt) (lo, hi Pt) {
+// load takes pts to pixels in c.path.
+func (c *Canvas) load(pts []Pt) {
 	c.path = c.path[:0]
 	for _, p := range pts {
 		c.path = append(c.path, c.px(p))
 	}
-	return bounds(c.path)
+}
+
+// seen says whether any of c.path's bounds, widened by more [px], can be seen.
+func (c *Canvas) seen(more float64) bool {
+	lo, hi := bounds(c.path)
+	return hi.X+more >= float64(c.clip.Min.X) && lo.X-more <= float64(c.clip.Max.X) &&
+		hi.Y+more >= float64(c.clip.Min.Y) && lo.Y-more <= float64(c.clip.Max.Y)
 }
 
 func bounds(pts []Pt) (lo, hi Pt) {
@@ -82,10 +59,10 @@ func (c *Canvas) Polygon(pts []Pt, fill color.RGBA) {
 	if len(pts) < 3 {
 		return
 	}
-	if lo, hi := c.load(pts); c.begin(lo, hi) {
-		c.ring(c.path)
-		c.end(fill)
-	}
+	c.load(pts)
+	c.scan.begin()
+	c.ring(c.path)
+	c.end(fill)
 }
 
 // Box fills and outlines an upright rectangle; a nil fill leaves it open.
@@ -105,8 +82,8 @@ func (c *Canvas) Circle(at Pt, r float64, fill *color.RGBA, p Pen) {
 	}
 	c.arcPath(at, r, 0, 2*math.Pi)
 	c.path = c.path[:len(c.path)-1] // the end is the start again
-	lo, hi := bounds(c.path)
-	if fill != nil && c.begin(lo, hi) {
+	if fill != nil {
+		c.scan.begin()
 		c.ring(c.path)
 		c.end(*fill)
 	}

@@ -99,10 +99,11 @@ func (c *Canvas) Hatch(outline []Pt, h HatchKind, origin Pt) {
 	if h == Grease {
 		col, half = c.Theme.FluidLine, 0.6*c.scale
 	}
-	lo, hi := c.load(outline)
-	if !c.begin(lo, hi) {
+	c.load(outline)
+	if !c.seen(0) {
 		return
 	}
+	c.scan.begin()
 	o := c.px(origin)
 	for _, f := range hatches[h] {
 		c.family(f, o, half)
@@ -180,9 +181,8 @@ func (c *Canvas) Level(outline []Pt, step int, origin Pt) {
 	}
 	step = min(max(step, 0), 4)
 	c.Polygon(outline, c.Theme.Fluid[step])
-	lo, hi := c.load(outline)
-	if c.begin(lo, hi) {
-		c.family(family{0, levelPitch[step], nil}, c.px(origin), HatchPen.Width*c.scale/2)
-		c.end(c.Theme.FluidLine)
-	}
+	c.load(outline)
+	c.scan.begin()
+	c.family(family{0, levelPitch[step], nil}, c.px(origin), HatchPen.Width*c.scale/2)
+	c.end(c.Theme.FluidLine)
 }

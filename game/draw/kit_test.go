@@ -30,7 +30,8 @@ func TestKitSheet(t *testing.T) {
 }
 
 func kitSheet(c *Canvas) {
-	c.Clear(Rect{18, 18, 1244, 684})
+	c.Sheet()
+	c.kitSheetParts()
 	c.kitLines()
 	c.kitHatches()
 	c.kitText()
@@ -78,6 +79,20 @@ func (c *Canvas) kitText() {
 	c.Text(Pt{1000, 380}, LabelText.To(Middle), color.RGBA{}, "middle")
 	c.Text(Pt{1000, 396}, LabelText.To(Right), color.RGBA{}, "right")
 	c.Line(Pt{1000, 360}, Pt{1000, 410}, Centre)
+}
+
+func (c *Canvas) kitSheetParts() {
+	c.TitleBlock(Block, "Evenwear", []Field{{"sheet", "bench", false}, {"car", "compact hatchback", false}, {"km", "61 400", false}},
+		[]Field{{"job", "free play", false}, {"pressure", "1.28 MPa", false}, {"time", "2.9 s", false}, {"seed", "4117", false}, {"scale", "movement shown ×80", true}})
+	c.TitleBlock(Rect{792, 550, 470, 68}, "Evenwear", []Field{{"sheet", "a sheet whose name is too long for its cell", false}, {"car", "an estate car with a long name", false}},
+		[]Field{{"job", "12", false}})
+	c.Heading(Pt{40, 510}, "What is wrong", "pick a cause and its place")
+	c.Row(Rect{40, 520, 220, 25}, "Pedal travel", "31", "mm")
+	c.Row(Rect{40, 545, 220, 25}, "Line pressure", "1.28", "MPa")
+	c.Row(Rect{40, 570, 220, 25}, "A label that is longer than its cell", "2.74", "kN")
+	c.Panel(Rect{300, 500, 200, 80})
+	c.Part([]Pt{{320, 510}, {480, 510}, {480, 570}, {320, 570}}, HatchBody, Pt{})
+	c.TextOn(Pt{400, 545}, ValueText.To(Middle), color.RGBA{}, c.Theme.Body, "33.0 m")
 }
 
 func (c *Canvas) kitMarks() {

@@ -90,8 +90,8 @@ func (c *Canvas) BlockArrow(at, dir Pt, length float64, col color.RGBA, filled b
 
 // Dimension draws the distance from a to b with its figure: two extension lines
 // out to a dimension line that stands off by off to the right of a→b, narrow
-// lines all (ISO 128-24). Where the figure does not fit between the heads they
-// turn round and point in from outside.
+// lines all (ISO 128-24). Over a short distance the heads point in from outside
+// and the figure stands beyond b.
 func (c *Canvas) Dimension(a, b Pt, off float64, figure string) {
 	d := b.Sub(a).unit()
 	n := d.normal().Mul(off)
@@ -107,14 +107,17 @@ func (c *Canvas) Dimension(a, b Pt, off float64, figure string) {
 		c.Arrow(p.Sub(d.Mul(18)), p, Head)
 		c.Arrow(q.Add(d.Mul(18)), q, Head)
 	}
-	mid := p.Add(q).Mul(0.5)
-	if q.Sub(p).Len() < w+24 && math.Abs(d.X) > 0.5 {
-		mid = mid.Add(Pt{0, -5})
-		c.Text(mid, SmallText.To(Middle), color.RGBA{}, figure)
+	if q.Sub(p).Len() > w+20 || (q.Sub(p).Len() > 20 && math.Abs(d.Y) > 0.7) {
+		mid := p.Add(q).Mul(0.5)
+		c.TextOn(mid.Add(Pt{0, 5}), SmallText.To(Middle), color.RGBA{}, c.Theme.Paper, figure)
 		return
 	}
-	c.Fill(Rect{mid.X - w/2 - 2, mid.Y - 7, w + 4, 14}, c.Theme.Paper)
-	c.Text(mid.Add(Pt{0, 5}), SmallText.To(Middle), color.RGBA{}, figure)
+	st := SmallText
+	out := q.Add(d.Mul(22))
+	if d.X < -0.5 {
+		st = st.To(Right)
+	}
+	c.Text(out.Add(Pt{0, 5}), st, color.RGBA{}, figure)
 }
 
 // Triangle draws the caution sign, its foot's middle at a place, h high [unit].

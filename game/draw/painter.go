@@ -3,36 +3,7 @@ package draw
 import (
 	"image"
 	"image/color"
-
-	"github.com/golang/freetype/raster"
 )
-
-// A painter lays spans of one opaque colour on the picture.
-type painter struct {
-	img  *image.RGBA
-	clip image.Rectangle
-	col  color.RGBA
-}
-
-// Paint satisfies raster.Painter.
-func (p *painter) Paint(spans []raster.Span, _ bool) {
-	for _, s := range spans {
-		if s.Y < p.clip.Min.Y || s.Y >= p.clip.Max.Y {
-			continue
-		}
-		x0, x1 := max(s.X0, p.clip.Min.X), min(s.X1, p.clip.Max.X)
-		if x0 >= x1 {
-			continue
-		}
-		i := (s.Y-p.img.Rect.Min.Y)*p.img.Stride + (x0-p.img.Rect.Min.X)*4
-		row := p.img.Pix[i : i+(x1-x0)*4]
-		if s.Alpha >= 0xff00 {
-			fillRow(row, p.col)
-		} else {
-			blendRow(row, p.col, s.Alpha>>8)
-		}
-	}
-}
 
 // fillRow doubles what it has written: copy moves memory faster than a loop.
 func fillRow(row []byte, col color.RGBA) {
@@ -61,10 +32,12 @@ func div255(x uint32) uint8 {
 
 func (c *Canvas) fillPixels(r image.Rectangle, col color.RGBA) {
 	r = r.Intersect(c.clip)
+	if r.Empty() {
+		return
+	}
+	c.damage.add(r)
 	for y := r.Min.Y; y < r.Max.Y; y++ {
 		i := c.img.PixOffset(r.Min.X, y)
-		if r.Min.X < r.Max.X {
-			fillRow(c.img.Pix[i:i+4*r.Dx()], col)
-		}
+		fillRow(c.img.Pix[i:i+4*r.Dx()], col)
 	}
 }

@@ -25,14 +25,10 @@ func (c *Canvas) Outline(pts []Pt, p Pen) {
 // joins them in one pass.
 func (c *Canvas) strokePath(closed bool, p Pen) {
 	half := p.Width * c.scale / 2
-	if len(c.path) < 2 || !(half > 0) {
+	if len(c.path) < 2 || !(half > 0) || !c.seen(mitreLimit*half) {
 		return
 	}
-	lo, hi := bounds(c.path)
-	m := Pt{mitreLimit * half, mitreLimit * half}
-	if !c.begin(lo.Sub(m), hi.Add(m)) {
-		return
-	}
+	c.scan.begin()
 	if p.Dash == nil {
 		c.strokeRun(c.path, closed, half)
 	} else {

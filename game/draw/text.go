@@ -4,6 +4,7 @@ import (
 	"image"
 	"image/color"
 	"math"
+	"unicode"
 
 	"github.com/golang/freetype/truetype"
 	"golang.org/x/image/font"
@@ -27,6 +28,7 @@ type TextStyle struct {
 	Face  assets.Face
 	Size  float64 // [unit] of the em
 	Align Align
+	Caps  bool // letter in capitals, as headings are
 }
 
 // The styles of the sheet. Nothing is smaller than 13.
@@ -34,8 +36,8 @@ var (
 	LabelText    = TextStyle{Face: assets.Lettering, Size: 14}
 	SmallText    = TextStyle{Face: assets.Lettering, Size: 13}
 	ValueText    = TextStyle{Face: assets.Lettering, Size: 15}
-	HeadingText  = TextStyle{Face: assets.Wide, Size: 15}
-	SheetText    = TextStyle{Face: assets.Wide, Size: 22}
+	HeadingText  = TextStyle{Face: assets.Wide, Size: 15, Caps: true}
+	SheetText    = TextStyle{Face: assets.Wide, Size: 22, Caps: true}
 	SentenceText = TextStyle{Face: assets.Plain, Size: 15}
 	KeyText      = TextStyle{Face: assets.Plain, Size: 15}
 	StrongText   = TextStyle{Face: assets.Bold, Size: 15}
@@ -117,18 +119,45 @@ func (c *Canvas) Text(at Pt, st TextStyle, col color.RGBA, s string) {
 	x, y := fixed.Int26_6(math.Floor(p.X*64+0.5)), int(math.Floor(p.Y+0.5))
 	k := glyphKey{face: st.Face, size: c.emPixels(st)}
 	for _, r := range s {
+		if st.Caps {
+			r = unicode.ToUpper(r)
+		}
 		q := (x + 8) &^ 15 // to the nearest quarter pixel
 		k.r, k.shift = r, uint8(q&63>>4)
 		g := c.glyphOf(k)
 		c.stamp(g, int(q>>6), y, col)
+		if st.Face == assets.Hand { // gone over once more: the hand is a thin one
+			q = (q + k.size/32 + 8) &^ 15
+			k.shift = uint8(q & 63 >> 4)
+			c.stamp(c.glyphOf(k), int(q>>6), y, col)
+		}
 		x += g.advance
 	}
+}
+
+// TextOn is [Canvas.Text] with the ground cleared behind it, for figures that
+// stand on a hatch or in fluid.
+func (c *Canvas) TextOn(at Pt, st TextStyle, col, ground color.RGBA, s string) {
+	w := c.Measure(st, s)
+	x := at.X
+	switch st.Align {
+	case Middle:
+		x -= w / 2
+	case Right:
+		x -= w
+	}
+	c.Fill(Rect{x - 3, at.Y - st.Size*0.85, w + 6, st.Size * 1.1}, ground)
+	c.Text(at, st, col, s)
 }
 
 // stamp lays one letter on the picture.
 func (c *Canvas) stamp(g *glyph, x, y int, col color.RGBA) {
 	box := g.box.Add(image.Pt(x, y))
 	in := box.Intersect(c.clip)
+	if in.Empty() {
+		return
+	}
+	c.damage.add(in)
 	for v := in.Min.Y; v < in.Max.Y; v++ {
 		m := g.mask[(v-box.Min.Y)*box.Dx()+in.Min.X-box.Min.X:]
 		i := c.img.PixOffset(in.Min.X, v)
@@ -146,6 +175,9 @@ func (c *Canvas) Measure(st TextStyle, s string) float64 {
 	k := glyphKey{face: st.Face, size: c.emPixels(st)}
 	var w fixed.Int26_6
 	for _, r := range s {
+		if st.Caps {
+			r = unicode.ToUpper(r)
+		}
 		k.r = r
 		w += c.glyphOf(k).advance
 	}

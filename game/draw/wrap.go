@@ -3,12 +3,29 @@ package draw
 import (
 	"image/color"
 	"strings"
+	"unicode/utf8"
 )
 
-// Wrap breaks s into lines no longer than width [unit] where its words allow it.
+type wrapKey struct {
+	st    TextStyle
+	width float64 // [unit]
+	s     string
+}
+
+// maxWraps bounds what Wrap remembers; a sheet holds a few dozen sentences.
+const maxWraps = 500
+
+// Wrap breaks s into lines no longer than width [unit] where its words allow
+// it. It remembers its answers: the lines belong to the canvas and must not be
+// changed.
 func (c *Canvas) Wrap(st TextStyle, s string, width float64) []string {
+	st.Align = Left
+	k := wrapKey{st, width, s}
+	if lines, ok := c.wraps[k]; ok {
+		return lines
+	}
 	var lines []string
-	for _, para := range strings.Split(s, "\n") {
+	for para := range strings.SplitSeq(s, "\n") {
 		line := ""
 		for _, word := range strings.Fields(para) {
 			try := word
@@ -23,7 +40,27 @@ func (c *Canvas) Wrap(st TextStyle, s string, width float64) []string {
 		}
 		lines = append(lines, line)
 	}
+	if len(c.wraps) >= maxWraps {
+		clear(c.wraps)
+	}
+	c.wraps[k] = lines
 	return lines
+}
+
+// Fit returns s, or as much of it as is no longer than width [unit] with an
+// ellipsis behind it.
+func (c *Canvas) Fit(st TextStyle, s string, width float64) string {
+	if c.Measure(st, s) <= width {
+		return s
+	}
+	for i := len(s) - 1; i > 0; i-- {
+		if utf8.RuneStart(s[i]) {
+			if t := strings.TrimRight(s[:i], " ") + "…"; c.Measure(st, t) <= width {
+				return t
+			}
+		}
+	}
+	return "…"
 }
 
 // LineHeight returns the distance between baselines [unit].

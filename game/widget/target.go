@@ -1,0 +1,156 @@
+package widget
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"evenwear/game/draw"
+)
+
+// A Target is one thing that can be pressed.
+type Target struct {
+	ID      string
+	Rect    draw.Rect
+	Key     string // the letter shown on it; empty: none
+	Panel   int    // panels are read one after the other
+	Enabled bool
+}
+
+// Targets is everything on a screen that can be pressed, and which of it is in
+// focus. Fill it afresh when the screen changes: focus stays with its id.
+type Targets struct {
+	Focus string // id; empty: nothing
+	list  []Target
+	dirty bool
+}
+
+// Clear takes every target out and keeps the focus.
+func (t *Targets) Clear() { t.list = t.list[:0] }
+
+// Add puts a target in.
+func (t *Targets) Add(x Target) {
+	t.list = append(t.list, x)
+	t.dirty = true
+}
+
+// InOrder returns the targets in reading order: panel by panel, in rows from the
+// top, each from the left. Two targets share a row when the middle of one lies
+// within the height of the row's first.
+func (t *Targets) InOrder() []Target {
+	if !t.dirty {
+		return t.list
+	}
+	t.dirty = false
+	slices.SortStableFunc(t.list, func(a, b Target) int {
+		return cmp.Or(cmp.Compare(a.Panel, b.Panel), cmp.Compare(a.Rect.Y, b.Rect.Y), cmp.Compare(a.Rect.X, b.Rect.X))
+	})
+	for i := 0; i < len(t.list); {
+		first, j := t.list[i], i+1
+		for j < len(t.list) && t.list[j].Panel == first.Panel && t.list[j].Rect.Centre().Y < first.Rect.Y+first.Rect.H {
+			j++
+		}
+		slices.SortStableFunc(t.list[i:j], func(a, b Target) int { return cmp.Compare(a.Rect.X, b.Rect.X) })
+		i = j
+	}
+	return t.list
+}
+
+// Step moves the focus to the next target, or the one before for Shift-Tab, and
+// returns its id. It goes round at the ends and passes over what is unavailable.
+func (t *Targets) Step(back bool) string {
+	list := t.InOrder()
+	n := len(list)
+	at := slices.IndexFunc(list, func(x Target) bool { return x.ID == t.Focus })
+	step := 1
+	if back {
+		step = n - 1
+		if at < 0 {
+			at = 0
+		}
+	}
+	for range n {
+		at = (at + step) % n
+		if list[at].Enabled {
+			t.Focus = list[at].ID
+			break
+		}
+	}
+	return t.Focus
+}
+
+// Find returns the target with an id.
+func (t *Targets) Find(id string) (Target, bool) {
+	for _, x := range t.list {
+		if x.ID == id {
+			return x, true
+		}
+	}
+	return Target{}, false
+}
+
+// ByKey returns the available target whose key shows this letter.
+func (t *Targets) ByKey(key string) (Target, bool) {
+	for _, x := range t.InOrder() {
+		if x.Enabled && x.Key == key && key != "" {
+			return x, true
+		}
+	}
+	return Target{}, false
+}
+
+// Hit returns the target under a pointer. A finger reaches a target that is
+// smaller than 44 from as far as that size would, the nearest first.
+func (t *Targets) Hit(p draw.Pt, touch bool) (Target, bool) {
+	best, found := Target{}, false
+	least := math.Inf(1)
+	for _, x := range t.InOrder() {
+		d := away(x.Rect, p)
+		reach := draw.Pt{}
+		if touch {
+			reach = draw.Pt{X: max(0, TouchTarget-x.Rect.W) / 2, Y: max(0, TouchTarget-x.Rect.H) / 2}
+		}
+		if d.X <= reach.X && d.Y <= reach.Y && d.Len() < least {
+			best, found, least = x, true, d.Len()
+		}
+	}
+	return best, found
+}
+
+// away returns how far p lies outside r along each axis.
+func away(r draw.Rect, p draw.Pt) draw.Pt {
+	return draw.Pt{
+		X: max(0, r.X-p.X, p.X-(r.X+r.W)),
+		Y: max(0, r.Y-p.Y, p.Y-(r.Y+r.H)),
+	}
+}
+
+// Handle works Tab, letters, Enter on the focus, and the pointer. It returns
+// the id that was pressed, empty when none was; what is unavailable takes the
+// focus from a pointer, so that its reason can be read, but is not pressed.
+func (t *Targets) Handle(e Event) string {
+	switch e.Kind {
+	case KeyDown:
+		switch e.Key {
+		case "Tab":
+			t.Step(e.Shift)
+			return ""
+		case "Enter":
+			if x, ok := t.Find(t.Focus); ok && x.Enabled {
+				return x.ID
+			}
+		}
+		if x, ok := t.ByKey(e.Key); ok {
+			t.Focus = x.ID
+			return x.ID
+		}
+	case PointerDown:
+		if x, ok := t.Hit(e.At, e.Touch); ok {
+			t.Focus = x.ID
+			if x.Enabled {
+				return x.ID
+			}
+		}
+	}
+	return ""
+}
