@@ -109,11 +109,3 @@ type Claim struct {
 
 // A Fact is something known for sure, in words, with what it narrows.
 type Fact struct{ ID, Text string }
-
-// A Problem is one mistake in one file, placed where an editor can jump.
-type Problem struct {
-	File      string
-	Line, Col int
-	Path      string
-	Err       error
-}
