@@ -52,6 +52,7 @@ var spreads = []struct {
 	to   []string
 }{
 	{"pin_friction_n", []string{"pin_upper_friction_n", "pin_lower_friction_n"}},
+	{"pin_seized_at_mm", []string{"pin_upper_seized_at_mm", "pin_lower_seized_at_mm"}},
 	{"ear_friction_n", []string{"ear_inner_friction_n", "ear_outer_friction_n"}},
 	{"lining_loss_mm", []string{"lining_inner_upper_loss_mm", "lining_inner_lower_loss_mm", "lining_outer_upper_loss_mm", "lining_outer_lower_loss_mm"}},
 	{"lining_friction_lost_share", []string{"lining_inner_upper_friction_lost_share", "lining_inner_lower_friction_lost_share",

@@ -2,7 +2,8 @@ package scenarios
 
 import "evenwear/physics"
 
-// A Library is every car, cause, remedy and job, sorted by id. It is immutable.
+// A Library is every car, cause, remedy and job, sorted by id; groups and parts
+// stand in the order of the catalogue. It is immutable.
 type Library struct {
 	Cars     []*Car
 	Groups   []Group
@@ -12,22 +13,50 @@ type Library struct {
 	Jobs     []*Job
 }
 
+// Car returns the car with this id, or nil.
+func (l *Library) Car(id string) *Car { return byID(l.Cars, id, func(c *Car) string { return c.ID }) }
+
+// Cause returns the cause with this id, or nil.
+func (l *Library) Cause(id string) *Cause {
+	return byID(l.Causes, id, func(c *Cause) string { return c.ID })
+}
+
+// Remedy returns the remedy with this id, or nil.
+func (l *Library) Remedy(id string) *Remedy {
+	return byID(l.Remedies, id, func(r *Remedy) string { return r.ID })
+}
+
+// Job returns the job with this id, or nil.
+func (l *Library) Job(id string) *Job { return byID(l.Jobs, id, func(j *Job) string { return j.ID }) }
+
+func byID[T any](all []*T, id string, of func(*T) string) *T {
+	for _, x := range all {
+		if of(x) == id {
+			return x
+		}
+	}
+	return nil
+}
+
+func ids[T any](all []*T, of func(*T) string) []string {
+	out := make([]string, len(all))
+	for i, x := range all {
+		out[i] = of(x)
+	}
+	return out
+}
+
 // A Car is one of the demo cars.
 type Car struct {
 	ID, Name string
 	Spec     physics.Spec
-	Duty     physics.Duty
 }
 
-// A Group is one of the nine groups of the catalogue.
+// A Group is one of the nine groups of the catalogue of causes.
 type Group struct{ ID, Name string }
 
 // A Part is what remedies are sorted by on the call sheet.
 type Part struct{ ID, Name string }
-
-// A Place says where a cause or remedy sits: "car", "front_left",
-// "front_left.upper_pin", "front_axle", "primary_circuit".
-type Place string
 
 // A Cause is one entry of the fault catalogue.
 type Cause struct {
@@ -38,36 +67,63 @@ type Cause struct {
 	Prior             float64    // weight, shared equally by places, by weight by severities
 	Healthy           bool       // "nothing wrong": a false alarm when called otherwise
 	SinceKm           [2]float64 // [km] likely range of how long it has been there
-	Changes           []Change
 }
 
-// A Severity is how bad a cause is.
+// Severity returns the severity with this id, or nil.
+func (c *Cause) Severity(id string) *Severity {
+	for i := range c.Severities {
+		if c.Severities[i].ID == id {
+			return &c.Severities[i]
+		}
+	}
+	return nil
+}
+
+// A Severity is how bad a cause is: what it changes in the car's condition.
 type Severity struct {
 	ID     string
-	Value  float64 // in the unit of the change that uses it
 	Weight float64
+	// Start is put into the car before it is driven on with the fault.
+	Start []Change
+	// End happens just before the inspector comes.
+	End []Change
+	// GrowsFrom is the share of what Start adds that was there at first; the rest
+	// came in proportion to the distance driven since. 1 does not grow.
+	GrowsFrom float64
 }
 
-// A Change is one number of the condition that a cause moves: set at its start
-// (before it is driven on with) or at its end (just before the inspector comes).
+// A Change is one number of the condition that is moved.
 type Change struct {
-	Path      string  // "wheel.pin_upper_friction_n": resolved at the place
-	Times     float64 // × severity value
-	PerMm     float64 // unused by most; see Cause.Apply
-	AtEnd     bool
-	GrowPerMm float64
+	Op    Op
+	Path  string  // "wheel.pin_friction_n", resolved at the place; empty for [Pour]
+	Value float64 // in the path's unit; a factor for [Scale]
 }
+
+// An Op is how a change moves its number.
+type Op string
+
+// The operations.
+const (
+	Set     Op = "set"
+	Add     Op = "add"
+	Scale   Op = "scale"
+	AtLeast Op = "at_least" // raise to this, never lower
+	Pour    Op = "pour"     // fill the reservoir to MAX
+)
 
 // A Remedy is what can be done.
 type Remedy struct {
 	ID, Name, Part string
 	Places         []Place
-	Minutes        float64
-	PartsCost      float64 // in minutes' worth
-	Who            string  // "owner", "licensed", "licensed_unless_trained", "nobody"
-	Caution        string
-	Harmful        string // rule id it breaks, e.g. petroleum grease
-	Refers         bool
+	Minutes        float64 // [min]
+	PartsCost      float64 // [min] the parts' price in minutes' worth
+	Who            string  // "owner", "licensed_unless_trained", "licensed", "nobody"
+	Cautions       []string
+	Harmful        string // id of the rule it breaks; empty for most
+	Refers         bool   // hands the car to a licensed mechanic
+	Changes        []Change
+	Later          []Change // what comes of it after LaterKm
+	LaterKm        float64  // [km]
 }
 
 // A Fault is a cause put into a car.
@@ -75,37 +131,45 @@ type Fault struct {
 	Cause    *Cause
 	Place    Place
 	Severity Severity
-	SinceKm  float64
+	SinceKm  float64 // [km]
 }
 
 // A Job is one car with one story.
 type Job struct {
 	ID        string
+	Title     string // a few words for lists; tells nothing of the truth
 	Car       *Car
-	Complaint string // the owner's sentence
+	Complaint string // the owner's sentences
 	Claims    []Claim
 	Facts     []Fact
 	Driven    Driven
 	Faults    []Fault // none: nothing wrong
-	Minutes   float64
-	Aim       float64 // difficulty aimed at, bits
-	Goal      string
+	Minutes   float64 // [min] allowed
+	Aim       float64 // [bits] difficulty aimed at
+	Goal      string  // what a learner should take along
 }
 
 // Driven is how the car has been used.
 type Driven struct {
-	Km        float64 // on the clock
-	PadsKm    float64 // since the pads were fitted
-	PadsNewMm float64 // lining thickness when they were fitted; 0 = new
-	Harshness float64 // [1] factor on stops per kilometre
-	AmbientC  float64
+	Km            float64 // [km] on the clock
+	PadsKm        float64 // [km] since the pads were fitted
+	PadsThinnerMm float64 // [mm] by which their linings were thinner than new when fitted
+	Harshness     float64 // [1] factor on stops per kilometre
+	RoomC         float64 // [°C] of the air
+	// Known tells, for each of [Backgrounds], whether the inspector was told it.
+	Known [NumBackgrounds]bool
 }
 
-// A Claim is something the owner noticed; loading computes it and refuses a false one.
+// A Claim is something the owner noticed; opening the job computes it and
+// refuses a false one.
 type Claim struct {
-	ID    string // "pull", "hotter", "pedal", "lamp", "pulse", "none"
-	Value string // "right", "front_right", "long", "soft", "sinks"
+	ID    string // "pull", "hotter", "pedal" … see [ClaimIDs]
+	Value string // "right", "front_right", "long", "sinks"
+	at    Problem
 }
 
-// A Fact is something known for sure, in words, with what it narrows.
-type Fact struct{ ID, Text string }
+// A Fact is something the inspector is told for sure, in words.
+type Fact struct {
+	ID   string // one of [Backgrounds], or "km"
+	Text string
+}

@@ -1,0 +1,74 @@
+package scenarios
+
+import (
+	"fmt"
+
+	"evenwear/physics"
+)
+
+// apply works one change into cond. part scales what it adds (a fault that has
+// not yet grown).
+func (ch *Change) apply(spec *physics.Spec, cond *physics.Condition, p Place, part float64) error {
+	if ch.Op == Pour {
+		return pour(spec, cond)
+	}
+	fs, err := p.at(spec, ch.Path)
+	if err != nil {
+		return err
+	}
+	for _, f := range fs {
+		at, v := f.cond(cond), ch.Value*f.SI
+		switch ch.Op {
+		case Set:
+			*at = v
+		case Add:
+			*at += float64(part * v)
+		case Scale:
+			*at *= ch.Value
+		case AtLeast:
+			*at = max(*at, v)
+		default:
+			return fmt.Errorf("scenarios: unknown operation %q", ch.Op)
+		}
+		if f.mark != nil && ch.Op != Scale {
+			*f.mark(cond) = true
+		}
+	}
+	return nil
+}
+
+// pour fills the reservoir to MAX: what stands in it follows from the physics,
+// the missing rest is added.
+func pour(spec *physics.Spec, cond *physics.Condition) error {
+	m, err := physics.New(spec, *cond)
+	if err != nil {
+		return err
+	}
+	s, err := m.Rest()
+	if err != nil {
+		return err
+	}
+	cond.Fluid += float64((1 - m.Level(&s)) * spec.Reservoir.MinToMax)
+	return nil
+}
+
+// Apply does the remedy's work on a car at a place.
+func (r *Remedy) Apply(spec *physics.Spec, cond *physics.Condition, place Place) error {
+	for i := range r.Changes {
+		if err := r.Changes[i].apply(spec, cond, place, 1); err != nil {
+			return fmt.Errorf("%s at %s: %w", r.ID, place, err)
+		}
+	}
+	return nil
+}
+
+// ApplyLater adds what comes of the remedy once the car has been driven on for
+// LaterKm.
+func (r *Remedy) ApplyLater(spec *physics.Spec, cond *physics.Condition, place Place) error {
+	for i := range r.Later {
+		if err := r.Later[i].apply(spec, cond, place, 1); err != nil {
+			return fmt.Errorf("%s at %s: %w", r.ID, place, err)
+		}
+	}
+	return nil
+}

@@ -1,0 +1,155 @@
+package scenarios
+
+import (
+	"embed"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path"
+	"regexp"
+	"slices"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+)
+
+//go:embed catalogue.yaml cars causes remedies jobs
+var embedded embed.FS
+
+// Embedded loads the library that is part of the program.
+func Embedded() (*Library, error) { return load(layer{files: embedded}) }
+
+// Load loads a library from a folder of the same shape as this package's: all
+// of it, or an error of type [Problems] that lists every mistake.
+func Load(files fs.FS) (*Library, error) { return load(layer{files: files}) }
+
+// Overlay loads the program's library with the files of a folder laid over it:
+// a file of the same name takes the place of ours, others are added.
+func Overlay(dir string) (*Library, error) {
+	info, err := os.Stat(dir)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, fmt.Errorf("%s: there is no such folder", dir)
+	case err != nil:
+		return nil, fmt.Errorf("%s: cannot be read: %w", dir, err)
+	case !info.IsDir():
+		return nil, fmt.Errorf("%s: a file stands where a folder belongs", dir)
+	}
+	return load(layer{files: embedded}, layer{files: os.DirFS(dir), prefix: dir + "/"})
+}
+
+// A layer is one folder of files; prefix stands before its names in sentences.
+type layer struct {
+	files  fs.FS
+	prefix string
+}
+
+// A source is one file to be read.
+type source struct {
+	id   string
+	name string // as sentences call it
+	node *yaml.Node
+	r    *reader
+}
+
+var idPattern = regexp.MustCompile(`^[a-z][a-z0-9_]{0,39}$`)
+
+// load reads every file of every layer, later layers over earlier ones.
+func load(layers ...layer) (*Library, error) {
+	var probs Problems
+	lib := &Library{}
+	b := &builder{lib: lib}
+	if src := one(layers, "catalogue.yaml", &probs); src != nil {
+		b.catalogue(src)
+	}
+	for _, src := range folder(layers, "cars", &probs) {
+		b.car(src)
+	}
+	for _, src := range folder(layers, "causes", &probs) {
+		b.cause(src)
+	}
+	for _, src := range folder(layers, "remedies", &probs) {
+		b.remedy(src)
+	}
+	for _, src := range folder(layers, "jobs", &probs) {
+		b.job(src)
+	}
+	if len(probs) > 0 {
+		probs.sort()
+		return nil, probs
+	}
+	return lib, nil
+}
+
+// builder fills a library in the order cars, causes, remedies, jobs, so that
+// each finds the names it uses. A broken file still lends its name.
+type builder struct{ lib *Library }
+
+// folder returns the parsed files of one folder, by id. A file that cannot be
+// read has a nil node.
+func folder(layers []layer, dir string, probs *Problems) []*source {
+	where := map[string]int{}
+	var names []string
+	for i, l := range layers {
+		entries, err := fs.ReadDir(l.files, dir)
+		if err != nil && !errors.Is(err, fs.ErrNotExist) {
+			*probs = append(*probs, Problem{File: l.prefix + dir, What: "the folder cannot be read", Allowed: err.Error()})
+		}
+		for _, e := range entries {
+			name := e.Name()
+			ext := path.Ext(name)
+			switch {
+			case e.IsDir() || strings.HasPrefix(name, "."):
+			case ext == ".yml":
+				*probs = append(*probs, Problem{File: l.prefix + dir + "/" + name, What: "the name ends in .yml", Allowed: "name it " + strings.TrimSuffix(name, ext) + ".yaml"})
+			case ext != ".yaml":
+			case !idPattern.MatchString(strings.TrimSuffix(name, ext)):
+				*probs = append(*probs, Problem{File: l.prefix + dir + "/" + name, What: "the file's name is the id and cannot be used as one",
+					Allowed: "a small letter, then at most 39 small letters, digits and underscores, then .yaml"})
+			default:
+				if _, ok := where[name]; !ok {
+					names = append(names, name)
+				}
+				where[name] = i
+			}
+		}
+	}
+	slices.Sort(names)
+	var out []*source
+	for _, name := range names {
+		out = append(out, read(layers[where[name]], dir+"/"+name, probs))
+	}
+	return out
+}
+
+// one returns a single file from the last layer that has it.
+func one(layers []layer, name string, probs *Problems) *source {
+	for _, l := range slices.Backward(layers) {
+		if _, err := fs.Stat(l.files, name); err == nil {
+			return read(l, name, probs)
+		}
+	}
+	*probs = append(*probs, Problem{File: layers[0].prefix + name, What: "the file is missing", Allowed: "it lists the groups of causes and the parts"})
+	return nil
+}
+
+func read(l layer, name string, probs *Problems) *source {
+	src := &source{id: strings.TrimSuffix(path.Base(name), ".yaml"), name: l.prefix + name}
+	src.r = &reader{file: src.name, probs: probs}
+	f, err := l.files.Open(name)
+	if err != nil {
+		src.r.failFile(0, 0, "the file cannot be read", err.Error())
+		return src
+	}
+	defer f.Close()
+	// One byte more than allowed tells a file that is too long without reading all of it.
+	data, err := io.ReadAll(io.LimitReader(f, maxFile+1))
+	if err != nil {
+		src.r.failFile(0, 0, "the file cannot be read", err.Error())
+		return src
+	}
+	src.node = src.r.parse(data)
+	return src
+}

@@ -1,0 +1,139 @@
+package scenarios
+
+import (
+	"fmt"
+	"slices"
+
+	"gopkg.in/yaml.v3"
+
+	"evenwear/physics"
+)
+
+// anyCar lets paths be resolved while no car is chosen: only the circuits of a
+// spec decide which wheels a place has, and every car has both.
+var anyCar = physics.Spec{Circuit: [physics.NumWheels]int{0, 1, 1, 0}}
+
+// cause reads one entry of the fault catalogue.
+func (b *builder) cause(src *source) {
+	c := &Cause{ID: src.id}
+	b.lib.Causes = append(b.lib.Causes, c)
+	if src.node == nil {
+		return
+	}
+	o := src.r.object(src.node, "")
+	c.Name, c.Explain = o.text("name"), o.text("explain")
+	groups := make([]string, len(b.lib.Groups))
+	for i, g := range b.lib.Groups {
+		groups[i] = g.ID
+	}
+	if i := o.name("group", "group", groups); i >= 0 {
+		c.Group = groups[i]
+	}
+	c.Prior = o.number("prior_weight_ratio", "", 0.01, 1000)
+	if n := o.get("nothing_wrong"); n != nil {
+		c.Healthy, _ = src.r.yes(n, "nothing_wrong")
+	}
+	c.Places = places(o)
+	if n := o.need("since_km", "from and to"); n != nil {
+		k := src.r.object(n, "since_km")
+		c.SinceKm = [2]float64{k.number("from", "km", 0, 200000), k.number("to", "km", 0, 200000)}
+		k.close()
+		if c.SinceKm[0] > c.SinceKm[1] {
+			src.r.fail(n, "since_km", "from is greater than to", "from at most to")
+		}
+	}
+	for _, it := range o.list("severities", true) {
+		c.Severities = append(c.Severities, severity(src.r, it, c.Places))
+	}
+	for i, s := range c.Severities {
+		if slices.IndexFunc(c.Severities, func(t Severity) bool { return t.ID == s.ID }) < i {
+			src.r.fail(o.get("severities").Content[i], fmt.Sprintf("severities[%d].id", i), fmt.Sprintf("%q stands twice", clip(s.ID)), "once")
+		}
+	}
+	o.close()
+}
+
+func severity(r *reader, it item, at []Place) Severity {
+	o := r.object(it.node, it.path)
+	s := Severity{ID: o.text("id"), Weight: o.number("weight_ratio", "", 0.01, 1000)}
+	if s.ID != "" && !idPattern.MatchString(s.ID) {
+		r.fail(it.node, it.path+".id", fmt.Sprintf("%q cannot be an id", clip(s.ID)), "a small letter, then at most 39 small letters, digits and underscores")
+	}
+	s.GrowsFrom = o.numberOr("grows_from_share", "", 0, 1, 1)
+	s.Start = changes(o, at)
+	if n := o.get("at_end"); n != nil {
+		e := r.object(n, it.path+".at_end")
+		s.End = changes(e, at)
+		e.close()
+	}
+	o.close()
+	return s
+}
+
+// places reads the list of places of a cause or remedy.
+func places(o *object) []Place {
+	var out []Place
+	for _, it := range o.list("places", true) {
+		i, ok := o.r.name(it.node, it.path, "place", Places)
+		if !ok {
+			continue
+		}
+		if slices.Contains(out, Place(Places[i])) {
+			o.r.fail(it.node, it.path, Places[i]+" stands twice", "once")
+			continue
+		}
+		out = append(out, Place(Places[i]))
+	}
+	return out
+}
+
+// changes reads what is done to the condition: under set, add, scale and
+// at_least paths with their numbers, and pour_to: max.
+func changes(o *object, at []Place) []Change {
+	var out []Change
+	for _, op := range []Op{Set, AtLeast, Add, Scale} {
+		n := o.get(string(op))
+		if n == nil {
+			continue
+		}
+		m := o.r.object(n, o.at(string(op)))
+		for i, k := range m.keys {
+			m.ask = append(m.ask, k.Value) // every key is a path, checked here
+			if ch, ok := change(o.r, op, k, m.vals[i], m.path, at); ok {
+				out = append(out, ch)
+			}
+		}
+		m.close()
+	}
+	if n := o.get("pour_to"); n != nil {
+		if _, ok := o.r.name(n, o.at("pour_to"), "mark", []string{"max"}); ok {
+			out = append(out, Change{Op: Pour})
+		}
+	}
+	return out
+}
+
+func change(r *reader, op Op, key, val *yaml.Node, path string, at []Place) (Change, bool) {
+	path += "." + clip(key.Value)
+	ch := Change{Op: op, Path: key.Value}
+	lo, hi, unit := 0.0, 1000.0, "times"
+	for _, p := range append([]Place{"car"}, at...) {
+		fs, err := p.at(&anyCar, key.Value)
+		if err != nil {
+			r.fail(key, path, err.Error(), "a path of the condition")
+			return ch, false
+		}
+		for _, f := range fs {
+			if f.cond == nil {
+				r.fail(key, path, "this is a number of the car when new", "a path of the condition, such as wheel.air_cm3")
+				return ch, false
+			}
+			if op != Scale {
+				lo, hi, unit = f.Lo, f.Hi, f.Unit
+			}
+		}
+	}
+	v, ok := r.number(val, path, unit, lo, hi)
+	ch.Value = v
+	return ch, ok
+}

@@ -1,0 +1,52 @@
+package scenarios
+
+// Whos is who may do a remedy.
+var Whos = []string{"owner", "licensed_unless_trained", "licensed", "nobody"}
+
+// Rules is the harmful acts a remedy can be.
+var Rules = []string{"petroleum_grease", "wrong_fluid", "forced_piston"}
+
+// remedy reads one thing that can be done.
+func (b *builder) remedy(src *source) {
+	m := &Remedy{ID: src.id}
+	b.lib.Remedies = append(b.lib.Remedies, m)
+	if src.node == nil {
+		return
+	}
+	o := src.r.object(src.node, "")
+	m.Name = o.text("name")
+	parts := make([]string, len(b.lib.Parts))
+	for i, p := range b.lib.Parts {
+		parts[i] = p.ID
+	}
+	if i := o.name("part", "part", parts); i >= 0 {
+		m.Part = parts[i]
+	}
+	m.Places = places(o)
+	m.Minutes = o.number("work_min", "min", 0, 600)
+	m.PartsCost = o.number("parts_min", "min", 0, 600)
+	if i := o.name("who", "person", Whos); i >= 0 {
+		m.Who = Whos[i]
+	}
+	for _, it := range o.list("cautions", false) {
+		if s, ok := src.r.text(it.node, it.path); ok {
+			m.Cautions = append(m.Cautions, s)
+		}
+	}
+	if o.get("harmful") != nil {
+		if i := o.name("harmful", "rule", Rules); i >= 0 {
+			m.Harmful = Rules[i]
+		}
+	}
+	if n := o.get("refers"); n != nil {
+		m.Refers, _ = src.r.yes(n, "refers")
+	}
+	m.Changes = changes(o, m.Places)
+	if n := o.get("later"); n != nil {
+		l := src.r.object(n, "later")
+		m.LaterKm = l.number("after_km", "km", 1, 100000)
+		m.Later = changes(l, m.Places)
+		l.close()
+	}
+	o.close()
+}
