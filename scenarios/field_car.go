@@ -92,6 +92,7 @@ var cornerRows = []row[physics.CornerSpec]{
 	{"tilt", share, 0, 1, func(c *physics.CornerSpec) *float64 { return &c.TiltShare }},
 	{"boot_rate", perM, 0, 1e6, func(c *physics.CornerSpec) *float64 { return &c.Boot }},
 	{"tilt_rate", torsion, 1, 1e6, func(c *physics.CornerSpec) *float64 { return &c.TiltRate }},
+	{"home", mm, 0, 20, func(c *physics.CornerSpec) *float64 { return &c.Home }},
 	{"inner_gap", mm, 0, 3, func(c *physics.CornerSpec) *float64 { return &c.Gap[physics.Inner] }},
 	{"outer_gap", mm, 0, 3, func(c *physics.CornerSpec) *float64 { return &c.Gap[physics.Outer] }},
 	{"grease", viscous, 0, 1e6, func(c *physics.CornerSpec) *float64 { return &c.Grease }},
