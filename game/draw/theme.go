@@ -24,7 +24,7 @@ var (
 	Paper = &Theme{
 		Name:  "paper",
 		Paper: hex(0xF5EFE0), Panel: hex(0xFBF7EC), Margin: hex(0xE8DFC8),
-		Ink: hex(0x16191D), Graphite: hex(0x55585C), Key: hex(0x1C4C72), OnKey: hex(0xFFFFFF),
+		Ink: hex(0x16191D), Graphite: hex(0x54575B), Key: hex(0x1C4C72), OnKey: hex(0xFFFFFF),
 		Caution: hex(0x98280F), FluidLine: hex(0x7A4B00),
 		Disc: hex(0xE4E2DA), Body: hex(0xEEE4CB), Plate: hex(0xD3D6D8), Lining: hex(0xDCCBA6),
 		Piston: hex(0xE6E9EA), Carrier: hex(0xDDD9CC), Pin: hex(0xF0F1F0), Rub: hex(0x3A3D42),
@@ -36,7 +36,7 @@ var (
 		Ink: hex(0xF1F0E6), Graphite: hex(0xB4BAB8), Key: hex(0x9CCBF0), OnKey: hex(0x10181D),
 		Caution: hex(0xFFA184), FluidLine: hex(0xFFD98A),
 		Disc: hex(0x3A4347), Body: hex(0x3B3A30), Plate: hex(0x40474C), Lining: hex(0x4E4632),
-		Piston: hex(0x3D4449), Carrier: hex(0x35393A), Pin: hex(0x4A5052), Rub: hex(0xC9CDCB),
+		Piston: hex(0x3D4449), Carrier: hex(0x35393A), Pin: hex(0x454A4C), Rub: hex(0xC9CDCB),
 		Fluid: [5]color.RGBA{hex(0x33290F), hex(0x453610), hex(0x574412), hex(0x6A5214), hex(0x7C6016)},
 	}
 )
