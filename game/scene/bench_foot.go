@@ -1,0 +1,95 @@
+package scene
+
+import "evenwear/game/draw"
+
+// The foot of the sheet: the pedal's slider and the title block.
+
+const (
+	slideX0, slideX1 = 178.0, 598.0
+	slideMost        = 300.0 // [N]
+)
+
+var (
+	slideArea = draw.Rect{X: 20, Y: 636, W: 605, H: 65}
+	titleArea = draw.Rect{X: 790, Y: 632, W: 474, H: 72}
+)
+
+func (b *bench) footStill(c *draw.Canvas) {
+	th := c.Theme
+	c.Text(draw.Pt{X: 28, Y: 656}, draw.HeadingText, th.Ink, b.word("bench.pedal_force"))
+	last := b.num(slideMost, 0)
+	c.Text(draw.Pt{X: slideX1 + c.Measure(draw.SmallText, last)/2 + 4, Y: 696}, draw.SmallText, th.Ink, b.word("unit.n"))
+}
+
+func slideAt(n float64) float64 { return slideX0 + (slideX1-slideX0)*n/slideMost }
+
+func (b *bench) footMoving(c *draw.Canvas) {
+	th, v := c.Theme, b.view
+	arrows := b.fill("bench.scale_arrows", "n", b.num(b.scaleKN(), 0))
+	axial := b.fill("bench.scale_axial", "n", b.num(v.Axial, 0))
+	c.Text(draw.Pt{X: 28, Y: 676}, draw.SmallText, th.Ink, arrows)
+	c.Text(draw.Pt{X: 28, Y: 693}, draw.SmallText, th.Ink, axial)
+	if b.scaled {
+		w := c.Measure(draw.SmallText, axial)
+		c.Line(draw.Pt{X: 28, Y: 696}, draw.Pt{X: 28 + w, Y: 696}, draw.Thin)
+	}
+	if b.kN > 0 {
+		w := c.Measure(draw.SmallText, arrows)
+		c.Line(draw.Pt{X: 28, Y: 679}, draw.Pt{X: 28 + w, Y: 679}, draw.Thin)
+	}
+	b.slider.Draw(c)
+	x := slideAt(clamp(v.Wanted, 0, slideMost))
+	n := b.fill("bench.newton", "n", b.num(v.Wanted, 0))
+	help := b.helpLine(c)
+	if at := x + 16; at+c.Measure(draw.ValueText, n) < help {
+		c.Text(draw.Pt{X: at, Y: 662}, draw.ValueText, th.Ink, n)
+	} else {
+		c.Text(draw.Pt{X: min(x-16, help-6), Y: 662}, draw.ValueText.To(draw.Right), th.Ink, n)
+	}
+}
+
+// helpLine letters how the slider is moved, or the last refusal in its place,
+// and returns where it begins.
+func (b *bench) helpLine(c *draw.Canvas) float64 {
+	th := c.Theme
+	if s := b.notice(); s != "" {
+		s = fit(c, b.lettering, s, draw.SmallText, 330)
+		c.Text(draw.Pt{X: 598, Y: 650}, draw.SmallText.To(draw.Right), th.Ink, s)
+		return 598 - c.Measure(draw.SmallText, s)
+	}
+	help := b.word("bench.slider_help")
+	c.Text(draw.Pt{X: 598, Y: 650}, draw.SmallText.To(draw.Right), th.Ink, help)
+	x := 598 - c.Measure(draw.SmallText, help) - 8
+	c.Arrow(draw.Pt{X: x - 19, Y: 646}, draw.Pt{X: x - 31, Y: 646}, draw.Head)
+	c.Arrow(draw.Pt{X: x - 13, Y: 646}, draw.Pt{X: x - 1, Y: 646}, draw.Head)
+	return x - 34
+}
+
+func (b *bench) notice() string {
+	if b.refused != "" {
+		return b.refused
+	}
+	return b.view.Notice
+}
+
+func (b *bench) titleMoving(c *draw.Canvas) {
+	v := b.view
+	b.beside[0] = Fact{Caption: b.word("bench.fact_sheet"), Value: b.word("bench.fact_bench"), Width: 94}
+	b.beside[1] = Fact{Caption: b.word("bench.fact_car"), Value: v.Title.Car, Width: 146}
+	b.beside[2] = Fact{Caption: b.word("bench.fact_km"), Value: b.num(v.Title.Km, 0)}
+	b.under[0] = Fact{Caption: b.word("bench.fact_job"), Value: b.word("bench.fact_free_play"), Width: 96}
+	b.under[1] = Fact{Caption: b.word("bench.fact_pressure"), Value: b.fill("bench.mpa", "n", b.num(v.Now.Pressure, 2)), Width: 90}
+	b.under[2] = Fact{Caption: b.word("bench.fact_time"), Value: b.fill("bench.seconds", "n", b.num(v.Time, 1)), Width: 58}
+	b.under[3] = Fact{Caption: b.word("bench.fact_seed"), Value: b.num(float64(v.Title.Seed), 0), Width: 59}
+	b.under[4] = Fact{Caption: b.word("bench.fact_scale"), Value: b.fill("bench.fact_movement", "n", b.num(v.Axial, 0)), Marked: b.scaled}
+	drawTitle(c, b.lettering, b.beside[:], b.under[:])
+}
+
+func (b *bench) footStamp() uint64 {
+	return uint64(newStamp.num(b.view.Wanted, 0.5).flag(b.slider.Focused).text(b.notice()).num(b.view.Axial, 1).add(uint64(b.kN)).flag(b.scaled))
+}
+
+func (b *bench) titleStamp() uint64 {
+	v := b.view
+	return uint64(newStamp.num(v.Now.Pressure, 0.01).num(v.Time, 0.1).num(v.Axial, 1).num(v.Title.Km, 1).add(v.Title.Seed).text(v.Title.Car).flag(b.scaled))
+}

@@ -1,0 +1,117 @@
+package scene
+
+import (
+	"evenwear/game/draw"
+	"evenwear/game/play"
+	"evenwear/game/widget"
+)
+
+// Ids of what can be pressed on the bench.
+const (
+	idSlider = "slider"
+	idShare  = "share"
+	idList   = "list"
+)
+
+// A benchKey is a key with what it does and the cell that draws it.
+type benchKey struct {
+	widget.Key
+	id   string
+	cell int
+	do   func()
+}
+
+// The cells that hold keys; also their panels in reading order.
+const (
+	barCell = iota
+	drawerCell
+	predictCell
+	footCell
+)
+
+var (
+	barArea        = draw.Rect{X: 284, Y: 19, W: 976, H: 30}
+	predictKeyArea = draw.Rect{X: 946, Y: 588, W: 315, H: 43}
+	footKeyArea    = draw.Rect{X: 625, Y: 643, W: 164, H: 54}
+)
+
+var pinStates = [...]string{"free", "dry", "stuck"}
+
+// keysNow lists every key as the bench stands and gives the targets afresh.
+func (b *bench) keysNow() {
+	b.keys = b.keys[:0]
+	v := b.view
+	add := func(cell int, id string, k widget.Key, do func()) {
+		k.Focused = b.targets.Focus == id
+		b.keys = append(b.keys, benchKey{k, id, cell, do})
+	}
+	for i, side := range [2]string{"upper", "lower"} {
+		for j, state := range pinStates {
+			k := widget.Key{Rect: draw.Rect{X: [2]float64{451, 723}[i] + 66*float64(j), Y: 24, W: 62, H: 22},
+				Label: b.word("bench.pin_" + state), Chosen: v.Now.Pins[i] == state}
+			add(barCell, side+state, k, func() { b.do(play.Act{Do: play.Pin, What: side, Text: state}) })
+		}
+	}
+	add(barCell, "setup", widget.Key{Rect: draw.Rect{X: 932, Y: 24, W: 108, H: 22}, Label: b.word("bench.set_up"), Letter: "S", Chosen: b.drawer}, b.swapDrawer)
+	add(barCell, "parts", widget.Key{Rect: draw.Rect{X: 1050, Y: 24, W: 102, H: 22}, Label: b.word("bench.all_parts"), Letter: "L", Chosen: !b.bare}, func() { b.bare = !b.bare })
+	add(barCell, "leave", widget.Key{Rect: draw.Rect{X: 1160, Y: 24, W: 92, H: 22}, Label: b.word("bench.leave"), Letter: "Esc"}, b.leave)
+	if b.drawer {
+		b.drawerKeys(add)
+	} else {
+		p := &v.Predict
+		add(predictCell, "rub", widget.Key{Rect: draw.Rect{X: 956, Y: 594, W: 136, H: 32}, Label: b.word("bench.rub_out"), Letter: "Del", Off: p.Said < 0},
+			func() { b.said = ""; b.do(play.Act{Do: play.Rub}) })
+		add(predictCell, "again", widget.Key{Rect: draw.Rect{X: 1101, Y: 594, W: 151, H: 32}, Label: b.word("bench.press_again"), Letter: "Enter"}, b.pressAgain)
+	}
+	label := "bench.press"
+	if v.Down {
+		label = "bench.let_go"
+	}
+	add(footCell, "press", widget.Key{Rect: draw.Rect{X: 632, Y: 650, W: 150, H: 40}, Label: b.word(label), Letter: "Space"}, b.press)
+
+	b.targets.Clear()
+	for i := range b.keys {
+		b.targets.Add(b.keys[i].Target(b.keys[i].id, b.keys[i].cell))
+	}
+	b.slider.Value, b.slider.Focused = v.Wanted, b.targets.Focus == idSlider
+	b.targets.Add(b.slider.Target(idSlider, footCell))
+	if b.drawer {
+		b.targets.Add(widget.Target{ID: idList, Rect: b.list.Rect, Panel: drawerCell, Enabled: true})
+	} else {
+		b.targets.Add(widget.Target{ID: idShare, Rect: shareRect, Panel: predictCell, Enabled: true})
+	}
+}
+
+// shareRect is what answers the prediction: the scale with room for a finger.
+var shareRect = draw.Rect{X: shareX0 - 6, Y: shareY - 32, W: shareX1 - shareX0 + 12, H: 44}
+
+func (b *bench) drawKeys(cell int) func(c *draw.Canvas) {
+	return func(c *draw.Canvas) {
+		for i := range b.keys {
+			if b.keys[i].cell == cell {
+				b.keys[i].Key.Draw(c)
+			}
+		}
+	}
+}
+
+func (b *bench) keyStamp(cell int) func() uint64 {
+	return func() uint64 {
+		s := newStamp
+		for i := range b.keys {
+			if k := &b.keys[i]; k.cell == cell {
+				s = s.text(k.Label).flag(k.Chosen).flag(k.Focused).flag(k.Off)
+			}
+		}
+		return uint64(s)
+	}
+}
+
+// barStill letters what stands between the keys.
+func (b *bench) barStill(c *draw.Canvas) {
+	th := c.Theme
+	place := b.fill("bench.place", "wheel", b.word("wheel."+b.view.Wheel))
+	c.Text(draw.Pt{X: 146, Y: 41}, draw.LabelText, th.Ink, fit(c, b.lettering, place, draw.LabelText, 228))
+	c.Text(draw.Pt{X: 445, Y: 41}, draw.LabelText.To(draw.Right), th.Ink, b.word("bench.upper_pin"))
+	c.Text(draw.Pt{X: 717, Y: 41}, draw.LabelText.To(draw.Right), th.Ink, b.word("bench.lower_pin"))
+}

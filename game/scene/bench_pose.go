@@ -1,0 +1,111 @@
+package scene
+
+import (
+	"evenwear/game/draw"
+	"evenwear/game/play"
+)
+
+// Sizes of the drawn caliper [unit]. Across the axis, and along it for whole
+// parts, one millimetre of the car is trueScale units; only axial movement is
+// enlarged beyond that.
+const (
+	trueScale = 2.08 // [unit/mm]
+
+	discX    = 636.0 // mid-plane of the disc
+	axisAA   = 172.0 // height of the piston axis in section A–A
+	axisBB   = 474.0 // the same in section B–B
+	plateIn  = 11.5  // inner backing plate
+	plateOut = 10.0  // outer backing plate
+	pistonL  = 116.0 // piston, end to end
+	bodyL    = 280.0 // bottom of the bore to the face of the fingers
+	fingerW  = 28.0  // fingers, along the axis
+	padHalf  = 28.0  // [mm] centre of a half pad from the piston axis
+	pinAt    = 133.0 // [unit] each pin from the piston axis
+)
+
+// A pose is where the parts of one caliper stand on the sheet [unit]: x to the
+// right is outboard, h is upwards from the piston axis.
+type pose struct {
+	axial   float64    // [unit/mm] of axial movement
+	disc    [2]float64 // inner and outer face
+	plate   [2]float64 // disc side of each backing plate, on the axis
+	lean    [2]float64 // [1] the same per unit of h
+	lining  [2]float64 // thickness of each lining when nothing squeezes it, on the axis
+	taper   [2]float64 // [1] the same per unit of h
+	fingers float64    // face of the fingers on the axis
+	bore    float64    // bottom of the bore on the axis
+	piston  float64    // closed end of the piston on the axis
+}
+
+// newPose works out where everything stands. Gaps, travel and squeeze are
+// enlarged by factor; thicknesses are not. Piston and body follow the plates
+// they push, as they do in the car, so a worn lining never leaves a false gap.
+func newPose(v *play.CaliperView, factor float64) pose {
+	const up = padHalf * trueScale
+	p := pose{axial: factor * trueScale}
+	half := v.DiscThickness / 2 * trueScale
+	p.disc = [2]float64{discX - half, discX + half}
+	for pad, side := range [2]float64{-1, 1} {
+		var at [2]float64
+		for j := range 2 {
+			at[j] = p.disc[pad] + side*(v.Lining[pad][j]*trueScale+v.Gap[pad][j]*p.axial)
+		}
+		p.plate[pad], p.lean[pad] = (at[0]+at[1])/2, (at[0]-at[1])/(2*up)
+		p.lining[pad] = (v.Lining[pad][0] + v.Lining[pad][1]) / 2 * trueScale
+		p.taper[pad] = (v.Lining[pad][0] - v.Lining[pad][1]) * trueScale / (2 * up)
+	}
+	p.fingers = p.plate[1] + plateOut
+	p.bore = p.fingers - bodyL - v.Bridge*p.axial
+	p.piston = p.plate[0] - plateIn - pistonL
+	return p
+}
+
+// body returns a place fixed to the body's inboard end: dx from the bottom of
+// the bore, h from the axis. The body leans as one piece.
+func (p *pose) body(axis, dx, h float64) draw.Pt {
+	return draw.Pt{X: p.bore + dx + p.lean[1]*h, Y: axis - h}
+}
+
+// finger is the same for the fingers, dx from their face.
+func (p *pose) finger(axis, dx, h float64) draw.Pt {
+	return draw.Pt{X: p.fingers + dx + p.lean[1]*h, Y: axis - h}
+}
+
+// inner is a place on the piston: dx from its closed end. It follows the inner
+// pad, which takes a part of the body's lean.
+func (p *pose) inner(axis, dx, h float64) draw.Pt {
+	return draw.Pt{X: p.piston + dx + p.lean[0]*h, Y: axis - h}
+}
+
+// back is the plate's face away from the disc at h, front the face towards it.
+func (p *pose) back(axis float64, pad int, h float64) draw.Pt {
+	q := p.front(axis, pad, h)
+	if pad == 0 {
+		q.X -= plateIn
+	} else {
+		q.X += plateOut
+	}
+	return q
+}
+
+func (p *pose) front(axis float64, pad int, h float64) draw.Pt {
+	return draw.Pt{X: p.plate[pad] + p.lean[pad]*h, Y: axis - h}
+}
+
+// face is the lining's disc side at h: free, or squeezed against the disc.
+func (p *pose) face(axis float64, pad int, h float64) draw.Pt {
+	q := p.front(axis, pad, h)
+	t := p.lining[pad] + p.taper[pad]*h
+	if pad == 0 {
+		q.X = min(q.X+t, p.disc[0])
+	} else {
+		q.X = max(q.X-t, p.disc[1])
+	}
+	return q
+}
+
+// flat returns the pose without lean, for section A–A through the axis.
+func (p pose) flat() pose {
+	p.lean, p.taper = [2]float64{}, [2]float64{}
+	return p
+}

@@ -1,0 +1,86 @@
+package scene
+
+import (
+	"math"
+
+	"evenwear/assets"
+	"evenwear/game/draw"
+)
+
+// A lettering keeps figures, filled sentences and wrapped lines that were
+// needed before, so that a frame in steady motion allocates nothing.
+type lettering struct {
+	words   *assets.Words
+	figures map[figureKey]string
+	filled  map[filledKey]string
+	wrapped map[wrappedKey][]string
+}
+
+type figureKey struct {
+	n        int64
+	decimals int
+}
+
+type filledKey struct{ id, a, b string }
+
+type wrappedKey struct {
+	text  string
+	style draw.TextStyle
+	width float64
+}
+
+// mostKept bounds each of the caches; a full one starts again from nothing.
+const mostKept = 4096
+
+func newLettering(w *assets.Words) *lettering {
+	return &lettering{words: w, figures: map[figureKey]string{}, filled: map[filledKey]string{}, wrapped: map[wrappedKey][]string{}}
+}
+
+// num is x as a figure with a fixed number of decimals.
+func (l *lettering) num(x float64, decimals int) string {
+	n := int64(math.Round(x * math.Pow10(decimals)))
+	k := figureKey{n, decimals}
+	if s, ok := l.figures[k]; ok {
+		return s
+	}
+	if len(l.figures) >= mostKept {
+		clear(l.figures)
+	}
+	s := assets.Figure(float64(n)/math.Pow10(decimals), decimals)
+	l.figures[k] = s
+	return s
+}
+
+// word is a sentence without blanks.
+func (l *lettering) word(id string) string { return l.fill(id, "", "") }
+
+// fill is a sentence whose one blank, called name, is filled with value.
+func (l *lettering) fill(id, name, value string) string {
+	k := filledKey{id, name, value}
+	if s, ok := l.filled[k]; ok {
+		return s
+	}
+	if len(l.filled) >= mostKept {
+		clear(l.filled)
+	}
+	s := l.words.Say(id)
+	if name != "" {
+		s = l.words.Say(id, name, value)
+	}
+	l.filled[k] = s
+	return s
+}
+
+// lines breaks a text for a width [unit].
+func (l *lettering) lines(c *draw.Canvas, text string, st draw.TextStyle, width float64) []string {
+	k := wrappedKey{text, st, width}
+	if s, ok := l.wrapped[k]; ok {
+		return s
+	}
+	if len(l.wrapped) >= mostKept {
+		clear(l.wrapped)
+	}
+	s := c.Wrap(st, text, width)
+	l.wrapped[k] = s
+	return s
+}

@@ -1,0 +1,138 @@
+package window
+
+import (
+	"github.com/hajimehoshi/ebiten/v2"
+	"github.com/hajimehoshi/ebiten/v2/inpututil"
+
+	"evenwear/game/scene"
+	"evenwear/game/widget"
+)
+
+// hands turns keyboard, mouse, touches and gamepad into events.
+type hands struct {
+	touched bool // the last pointer was a finger
+	keys    []ebiten.Key
+	runes   []rune
+	ids     []ebiten.TouchID
+	gone    []ebiten.TouchID
+	pads    []ebiten.GamepadID
+	mouseX  int
+	mouseY  int
+	finger  ebiten.TouchID
+	one     bool // a finger is down
+	stick   float64
+	trigger bool
+}
+
+// named are keys whose name differs from the library's.
+var named = map[ebiten.Key]string{
+	ebiten.KeySpace: "Space", ebiten.KeyArrowLeft: "Left", ebiten.KeyArrowRight: "Right", ebiten.KeyArrowUp: "Up", ebiten.KeyArrowDown: "Down",
+	ebiten.KeyEnter: "Enter", ebiten.KeyNumpadEnter: "Enter", ebiten.KeyDelete: "Delete", ebiten.KeyBackspace: "Backspace", ebiten.KeyEscape: "Esc",
+	ebiten.KeyTab: "Tab", ebiten.KeyHome: "Home", ebiten.KeyEnd: "End", ebiten.KeyPageUp: "PageUp", ebiten.KeyPageDown: "PageDown",
+	ebiten.KeyEqual: "+", ebiten.KeyNumpadAdd: "+", ebiten.KeyMinus: "-", ebiten.KeyNumpadSubtract: "-",
+}
+
+// keyName is a key as the sheet shows it: the letter that the keyboard in use
+// carries, so that the letter on the sheet is the one under the finger.
+func keyName(k ebiten.Key) string {
+	if n, ok := named[k]; ok {
+		return n
+	}
+	switch {
+	case k >= ebiten.KeyF1 && k <= ebiten.KeyF12:
+		return "F" + string(digits[int(k-ebiten.KeyF1)])
+	case k >= ebiten.KeyDigit0 && k <= ebiten.KeyDigit9:
+		return string(rune('0' + k - ebiten.KeyDigit0))
+	case k >= ebiten.KeyNumpad0 && k <= ebiten.KeyNumpad9:
+		return string(rune('0' + k - ebiten.KeyNumpad0))
+	case k >= ebiten.KeyA && k <= ebiten.KeyZ:
+		if n := ebiten.KeyName(k); len(n) == 1 && n[0] >= 'a' && n[0] <= 'z' {
+			return string(rune(n[0] - 'a' + 'A'))
+		}
+		return string(rune('A' + k - ebiten.KeyA))
+	}
+	return ""
+}
+
+var digits = [...]string{"1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"}
+
+// repeats reports whether a key that is held acts again: after 0.4 s, then 25
+// times a second.
+func repeats(k ebiten.Key) bool {
+	d := inpututil.KeyPressDuration(k)
+	return d == 1 || d > 24 && d%2 == 0
+}
+
+// each gives every event since the last update to the app.
+func (h *hands) each(app *scene.App) {
+	h.keyboard(app)
+	h.mouse(app)
+	h.touch(app)
+	h.gamepad(app)
+}
+
+func (h *hands) keyboard(app *scene.App) {
+	shift := ebiten.IsKeyPressed(ebiten.KeyShift)
+	h.keys = inpututil.AppendPressedKeys(h.keys[:0])
+	for _, k := range h.keys {
+		if !repeats(k) {
+			continue
+		}
+		n := keyName(k)
+		if d := inpututil.KeyPressDuration(k); n == "" || d > 1 && (n == "Space" || n == "Enter" || n == "Esc" || len(n) == 1) {
+			continue
+		}
+		app.Handle(widget.Event{Kind: widget.KeyDown, Key: n, Shift: shift})
+	}
+	h.runes = ebiten.AppendInputChars(h.runes[:0])
+	for _, r := range h.runes {
+		app.Handle(widget.Event{Kind: widget.TextIn, Rune: r, Shift: shift})
+	}
+}
+
+func (h *hands) mouse(app *scene.App) {
+	x, y := ebiten.CursorPosition()
+	at := app.Sheet(float64(x), float64(y))
+	left := ebiten.MouseButtonLeft
+	switch {
+	case inpututil.IsMouseButtonJustPressed(left):
+		h.touched = false
+		app.Handle(widget.Event{Kind: widget.PointerDown, At: at})
+	case inpututil.IsMouseButtonJustReleased(left):
+		app.Handle(widget.Event{Kind: widget.PointerUp, At: at})
+	case x != h.mouseX || y != h.mouseY:
+		app.Handle(widget.Event{Kind: widget.PointerMove, At: at})
+	}
+	h.mouseX, h.mouseY = x, y
+	if _, turn := ebiten.Wheel(); turn != 0 {
+		app.Handle(widget.Event{Kind: widget.Wheel, At: at, Turn: -turn})
+	}
+}
+
+// touch follows one finger; a second one is left alone.
+func (h *hands) touch(app *scene.App) {
+	h.gone = inpututil.AppendJustReleasedTouchIDs(h.gone[:0])
+	for _, id := range h.gone {
+		if h.one && id == h.finger {
+			h.one = false
+			x, y := inpututil.TouchPositionInPreviousTick(id)
+			app.Handle(widget.Event{Kind: widget.PointerUp, Touch: true, At: app.Sheet(float64(x), float64(y))})
+		}
+	}
+	h.ids = inpututil.AppendJustPressedTouchIDs(h.ids[:0])
+	for _, id := range h.ids {
+		if h.one {
+			break
+		}
+		h.one, h.finger, h.touched = true, id, true
+		x, y := ebiten.TouchPosition(id)
+		app.Handle(widget.Event{Kind: widget.PointerDown, Touch: true, At: app.Sheet(float64(x), float64(y))})
+		return
+	}
+	if h.one {
+		x, y := ebiten.TouchPosition(h.finger)
+		if px, py := inpututil.TouchPositionInPreviousTick(h.finger); px != x || py != y {
+			app.Handle(widget.Event{Kind: widget.PointerMove, Touch: true, At: app.Sheet(float64(x), float64(y))})
+		}
+	}
+}
