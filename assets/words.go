@@ -77,6 +77,9 @@ func (w *Words) merge(file string, text []byte, where map[string]string) (bad []
 		k, v := top.Content[i], top.Content[i+1]
 		id := k.Value
 		switch {
+		case k.Kind != yaml.ScalarNode || id == "":
+			fail(k, "want an id: letters, digits, points and underscores")
+			continue
 		case v.Kind != yaml.ScalarNode || v.Anchor != "" || v.Alias != nil || v.Tag != "!!str":
 			fail(v, "%s: want a sentence; put figures and yes/no in quotes", id)
 		case strings.TrimSpace(v.Value) == "":
@@ -100,10 +103,14 @@ func (w *Words) Say(id string, args ...any) string {
 	if !ok {
 		return "‹" + id + "›"
 	}
-	for i := 0; i+1 < len(args); i += 2 {
-		s = strings.ReplaceAll(s, "{"+fmt.Sprint(args[i])+"}", valueText(args[i+1]))
+	if len(args) < 2 {
+		return s
 	}
-	return s
+	pairs := make([]string, 0, len(args)) // all at once: a value is never filled in again
+	for i := 0; i+1 < len(args); i += 2 {
+		pairs = append(pairs, "{"+fmt.Sprint(args[i])+"}", valueText(args[i+1]))
+	}
+	return strings.NewReplacer(pairs...).Replace(s)
 }
 
 // Has says whether an id has a sentence.
