@@ -11,13 +11,14 @@ import (
 type Key struct {
 	Rect    draw.Rect
 	Label   string
-	Letter  string // shown in a box: the key on the keyboard
-	Value   string // right of the label: minutes, a count
-	Left    bool   // label at the left edge; a key with a value always has it there
-	Radio   bool   // one of several: a ring before the label
-	Drop    bool   // opens a list: a wedge
-	Strong  bool   // the large next step
-	Pencil  bool   // underlined in pencil: something stands on it
+	Size    float64 // [unit] of the lettering; 0 is the sheet's own
+	Letter  string  // shown in a box: the key on the keyboard
+	Value   string  // right of the label: minutes, a count
+	Left    bool    // label at the left edge; a key with a value always has it there
+	Radio   bool    // one of several: a ring before the label
+	Drop    bool    // opens a list: a wedge
+	Strong  bool    // the large next step
+	Pencil  bool    // underlined in pencil: something stands on it
 	Chosen  bool
 	Focused bool
 	Off     bool // unavailable
@@ -67,7 +68,10 @@ func (k *Key) Draw(c *draw.Canvas) {
 	if k.Strong {
 		st = draw.StrongText.At(16)
 	}
-	base := r.Y + r.H/2 + 5
+	if k.Size > 0 {
+		st = st.At(k.Size)
+	}
+	base := r.Y + r.H/2 + st.Size*0.34
 	left, right := r.X+9, r.X+r.W-9
 	if k.Letter != "" {
 		box := k.letterBox(c)
@@ -98,7 +102,7 @@ func (k *Key) Draw(c *draw.Canvas) {
 // cut where that is enough.
 func (k *Key) label(c *draw.Canvas, st draw.TextStyle, col color.RGBA, left, right, base float64) {
 	if c.Measure(st, k.Label) > right-left {
-		st = st.At(13)
+		st = st.At(max(13, st.Size*0.86))
 	}
 	s := c.Fit(st, k.Label, right-left)
 	w := c.Measure(st, s)

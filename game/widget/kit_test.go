@@ -52,7 +52,9 @@ func kitKeys(c *draw.Canvas) {
 		}
 		k.Draw(c)
 	}
-	k := Key{Label: "+", Rect: draw.Rect{X: 900, Y: 40, W: 30, H: 30}}
+	k := Key{Label: "Next: the truth", Strong: true, Chosen: true, Focused: true, Size: 40, Rect: draw.Rect{X: 890, Y: 200, W: 340, H: 80}}
+	k.Draw(c)
+	k = Key{Label: "+", Rect: draw.Rect{X: 900, Y: 40, W: 30, H: 30}}
 	k.Draw(c)
 }
 
@@ -80,7 +82,21 @@ func kitRods(c *draw.Canvas) {
 	for i, n := range []int{0, 1, 4, 11, 20} {
 		r := Rod{Rect: draw.Rect{X: 60, Y: 400 + 46*float64(i), W: 350, H: 28}, Nuts: n}
 		r.Draw(c)
-		r = Rod{Rect: draw.Rect{X: 480, Y: 400 + 46*float64(i), W: 480, H: 40}, Nuts: n, Solid: true}
+		r = Rod{Rect: draw.Rect{X: 480, Y: 400 + 46*float64(i), W: 480, H: 40}, Nuts: n, Solid: true, Ink: i%2 == 1}
 		r.Draw(c)
+	}
+}
+
+// TestNoAllocations: warm widgets draw without the heap.
+func TestNoAllocations(t *testing.T) {
+	c := testCanvas(t, draw.Paper)
+	s := Slider{Rect: draw.Rect{X: 60, Y: 340, W: 420, H: 13}, Hi: 300, Step: 1, Division: 10, Long: 50, Value: 33, Focused: true}
+	k := Key{Label: "bleed this wheel only", Letter: "Q", Value: "20", Radio: true, Chosen: true, Focused: true, Rect: draw.Rect{X: 40, Y: 40, W: 260, H: 32}}
+	r := Rod{Rect: draw.Rect{X: 60, Y: 400, W: 350, H: 28}, Nuts: 11}
+	n := NumberField{Rect: draw.Rect{X: 40, Y: 240, W: 64, H: 30}, Text: "8.7", Focused: true}
+	all := func() { s.Draw(c); k.Draw(c); r.Draw(c); n.Draw(c) }
+	all()
+	if got := testing.AllocsPerRun(5, all); got != 0 {
+		t.Errorf("warm widgets allocate %v times, want 0", got)
 	}
 }

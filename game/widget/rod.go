@@ -1,6 +1,8 @@
 package widget
 
 import (
+	"image/color"
+
 	"evenwear/game/draw"
 )
 
@@ -11,6 +13,7 @@ type Rod struct {
 	Nuts  int
 	Of    int  // how many would fill it; 0 is 20
 	Solid bool // blacked nuts: the second call on the board
+	Ink   bool // in ink: a mean the program worked out, not what one learner said
 }
 
 // Counters is how many nuts there are in all.
@@ -25,20 +28,27 @@ func (r *Rod) pitch() float64 {
 	return min(r.Rect.W/float64(of), r.Rect.H*0.66)
 }
 
-// Draw draws the rod with its thread and its nuts, in pencil grey: they are what
-// the learner said.
+func (r *Rod) col(th *draw.Theme) color.RGBA {
+	if r.Ink {
+		return th.Ink
+	}
+	return th.Graphite
+}
+
+// Draw draws the rod with its thread and its nuts, in pencil grey when they are
+// what the learner said.
 func (r *Rod) Draw(c *draw.Canvas) {
 	th := c.Theme
 	y := r.Rect.Y + r.Rect.H/2
 	half := r.Rect.H * 0.14
 	thread := draw.Rect{X: r.Rect.X + r.pitch()*float64(r.Nuts), Y: y - half, W: 0, H: 2 * half}
 	thread.W = r.Rect.X + r.Rect.W - thread.X
-	grey := draw.Thin.In(th.Graphite)
+	grey := draw.Thin.In(r.col(th))
 	if thread.W > 0 {
 		k := thread.Corners()
 		c.Polygon(k[:], th.Panel)
 		for x := thread.X + 4; x < thread.X+thread.W; x += 4 {
-			c.Line(draw.Pt{X: x - 3, Y: y + half}, draw.Pt{X: x, Y: y - half}, draw.HatchPen.In(th.Graphite))
+			c.Line(draw.Pt{X: x - 3, Y: y + half}, draw.Pt{X: x, Y: y - half}, draw.HatchPen.In(r.col(th)))
 		}
 		c.Outline(k[:], grey)
 	}
@@ -58,9 +68,9 @@ func (r *Rod) nut(c *draw.Canvas, i int, y float64) {
 		{X: x + k, Y: y - h}, {X: x + w - k, Y: y - h}, {X: x + w, Y: y - h + k}, {X: x + w, Y: y + h - k},
 		{X: x + w - k, Y: y + h}, {X: x + k, Y: y + h}, {X: x, Y: y + h - k}, {X: x, Y: y - h + k},
 	}
-	pen := draw.Thin.In(th.Graphite).Wide(1.4)
+	pen := draw.Thin.In(r.col(th)).Wide(1.4)
 	if r.Solid {
-		c.Polygon(pts[:], th.Graphite)
+		c.Polygon(pts[:], r.col(th))
 		pen = pen.In(th.Panel)
 	} else {
 		c.Polygon(pts[:], th.Disc)

@@ -2,7 +2,6 @@ package widget
 
 import (
 	"math"
-	"strconv"
 
 	"evenwear/assets"
 	"evenwear/game/draw"
@@ -20,7 +19,8 @@ type Slider struct {
 	Value    float64
 	Focused  bool
 
-	held bool
+	held   bool
+	labels []string // of the numbered ticks, written once
 }
 
 func (s *Slider) x(v float64) float64 {
@@ -69,6 +69,11 @@ func (s *Slider) ticks(c *draw.Canvas) {
 	}
 	y := s.Rect.Y + s.Rect.H
 	every := max(1, int(math.Round(s.Long/s.Division)))
+	if s.labels == nil {
+		for i := 0; float64(i)*s.Division <= s.Hi-s.Lo+s.Division/2; i += every {
+			s.labels = append(s.labels, assets.Figure(s.Lo+float64(i)*s.Division, -1))
+		}
+	}
 	for i := 0; ; i++ {
 		v := s.Lo + float64(i)*s.Division
 		if v > s.Hi+s.Division/2 {
@@ -80,16 +85,8 @@ func (s *Slider) ticks(c *draw.Canvas) {
 			continue
 		}
 		c.Line(draw.Pt{X: x, Y: y}, draw.Pt{X: x, Y: y + 7}, draw.Thin)
-		c.Text(draw.Pt{X: x, Y: y + 20}, draw.SmallText.To(draw.Middle), c.Theme.Ink, s.tickText(v))
+		c.Text(draw.Pt{X: x, Y: y + 20}, draw.SmallText.To(draw.Middle), c.Theme.Ink, s.labels[i/every])
 	}
-}
-
-// tickText keeps whole figures out of the heap: a slider is drawn often.
-func (s *Slider) tickText(v float64) string {
-	if v == math.Trunc(v) && v >= 0 && v < 100 {
-		return strconv.Itoa(int(v)) // small integers are not allocated
-	}
-	return assets.Figure(v, -1)
 }
 
 // Target returns what the slider reacts to: the bar and its marker.
