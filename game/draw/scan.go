@@ -17,7 +17,7 @@ import (
 //
 // freetype's own rasterizer keeps the pixels of a row in a linked list, which
 // takes time with the square of the lines in a hatch (54 ms for 600×400 against
-// 1), and forgets its buffer when its bounds change. Here a row is an array with
+// 2.4), and forgets its buffer when its bounds change. Here a row is an array with
 // a bit for each pixel touched, worked in bands that fit a processor's cache.
 type scan struct {
 	edges  []edge
