@@ -109,13 +109,13 @@ func (s *scan) walk(e *edge) {
 		return
 	}
 	dx, dy := x1-x0, y1-y0
-	xa := x0 + floorDiv((top-y0)*dx, dy)
+	xa := x0 + scaled(top-y0, dx, dy)
 	for y := top; y < foot; {
 		row := y >> subBits
 		next := min((row+1)<<subBits, foot)
 		xb := x1
 		if next < y1 {
-			xb = x0 + floorDiv((next-y0)*dx, dy)
+			xb = x0 + scaled(next-y0, dx, dy)
 		}
 		s.row(row-s.band.Min.Y, xa, y, xb, next, sign)
 		xa, y = xb, next
@@ -135,7 +135,7 @@ func (s *scan) row(row, xa, ya, xb, yb, sign int) {
 	if x < left {
 		x, y = min(left, xb), yb
 		if xb > left {
-			y = ya + floorDiv((left-xa)*dy, dx)
+			y = ya + scaled(left-xa, dy, dx)
 		}
 		s.add(row, 0, sign*(y-ya), 0)
 		if xb <= left {
@@ -147,7 +147,7 @@ func (s *scan) row(row, xa, ya, xb, yb, sign int) {
 		edge := col << subBits
 		nx, ny := min(edge+subPixel, xb), yb
 		if nx < xb {
-			ny = ya + floorDiv((nx-xa)*dy, dx)
+			ny = ya + scaled(nx-xa, dy, dx)
 		}
 		h := sign * (ny - y)
 		s.add(row, col-s.band.Min.X, h, h*(x-edge+nx-edge))
@@ -168,13 +168,15 @@ func (s *scan) add(row, col, cover, area int) {
 	s.marks[row*s.words+col>>6] |= 1 << (col & 63)
 }
 
-// floorDiv is a/b rounded down; b > 0.
-func floorDiv(a, b int) int {
-	q := a / b
-	if a%b < 0 {
+// scaled is a·b/c rounded down; c > 0. The product needs 64 bits, which an int
+// does not have everywhere.
+func scaled(a, b, c int) int {
+	n := int64(a) * int64(b)
+	q := n / int64(c)
+	if n%int64(c) < 0 {
 		q--
 	}
-	return q
+	return int(q)
 }
 
 // sweep sums the band row by row, paints it and leaves it zero.
