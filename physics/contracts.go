@@ -27,11 +27,6 @@ func (m *Model) BoosterForce(rod, vacuum float64) float64 {
 // Level is the fluid's height in the reservoir as a share of the way from MIN (0) to MAX (1).
 func (m *Model) Level(s *State) float64 { panic("physics: Level is not built yet") }
 
-// WheelTorque is the brake torque of a turning wheel [N·m], linings at their present temperature.
-func (m *Model) WheelTorque(s *State, w Wheel) float64 {
-	panic("physics: WheelTorque is not built yet")
-}
-
 // A StopPlan is one stop on a straight road.
 type StopPlan struct {
 	Speed     float64            // [m/s] at first movement of the pedal
@@ -73,28 +68,6 @@ func (m *Model) Stop(s State, plan StopPlan) (StopResult, error) {
 // from speed, at most limit; it returns limit when the car cannot.
 func (m *Model) PedalFor(s State, decel, speed, limit float64) (float64, error) {
 	panic("physics: PedalFor is not built yet")
-}
-
-// A Duty is how a car is driven: what every 1000 km holds.
-type Duty struct {
-	Stops   [4]DutyStop
-	Speed   float64 // [m/s] between stops, where drag rubs and cools
-	Ambient float64 // [°C] change of the air from 20 °C
-}
-
-// A DutyStop is one class of stops.
-type DutyStop struct {
-	PerThousandKm float64 // [1/1000 km]
-	From, To      float64 // [m/s]
-	Decel         float64 // [m/s²] wanted
-}
-
-// MixedDuty is the demo duty: about 0.18 mm of front lining per 1000 km.
-func MixedDuty() Duty { panic("physics: MixedDuty is not built yet") }
-
-// Drive wears and ages the car for km [km] and returns its new condition.
-func Drive(spec *Spec, cond Condition, duty Duty, km float64) (Condition, error) {
-	panic("physics: Drive is not built yet")
 }
 
 // Tour drives a fixed loop of dt = 1 s steps (km of duty with its stops and drag) and

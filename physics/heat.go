@@ -9,5 +9,25 @@ type HeatState struct {
 	Hat    float64
 	Pad    [2]float64 // inner, outer: lining and backing plate
 	Piston float64
-	Fluid  float64 // in the caliper
+	Fluid  float64 // in the caliper, with the iron of the body around it
+}
+
+// Face is the temperature of the disc's friction faces, which lining faces share [°C].
+func (h *HeatState) Face() float64 { return surface(h.Disc[:]) }
+
+// Mean is the mean temperature of the disc's ring [°C].
+func (h *HeatState) Mean() float64 {
+	sum := 0.0
+	for _, t := range h.Disc {
+		sum += t
+	}
+	return sum / DiscCells
+}
+
+// CoolTo sets every part to one temperature [°C].
+func (h *HeatState) CoolTo(t float64) {
+	for i := range h.Disc {
+		h.Disc[i] = t
+	}
+	h.Hat, h.Pad, h.Piston, h.Fluid = t, [2]float64{t, t}, t, t
 }

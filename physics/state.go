@@ -6,6 +6,7 @@ type Model struct {
 	spec    *Spec
 	cond    Condition
 	corners [NumWheels]Corner
+	heat    [NumWheels]brakeHeat
 }
 
 // Spec returns the car when new. It must not be changed.

@@ -1,0 +1,31 @@
+package physics
+
+// thermal heats and cools the four brakes for dt [s] while the car moves at
+// mean speed [m/s]. A locked wheel's heat goes into the road, not the disc.
+func (m *Model) thermal(s *State, mean float64, in *Input, dt float64) {
+	air := roomAir + in.Ambient
+	for w := range Wheel(NumWheels) {
+		load := heatLoad{speed: mean, air: air}
+		if !s.Locked[w] {
+			load.turning = mean / m.spec.Body.TyreRadius
+		}
+		spec := m.spec.Corner(w)
+		slip := float64(load.turning * spec.EffectiveRadius)
+		fade := spec.Fade(s.Heat[w].Face())
+		for i := range 2 {
+			load.power[i] = float64(m.corners[w].padFriction(&s.Forces[w], i) * fade * slip)
+			load.pressed[i] = s.Forces[w].Half[i][Upper]+s.Forces[w].Half[i][Lower] > 0
+		}
+		m.heat[w].step(&s.Heat[w], &load, dt)
+	}
+}
+
+// padFriction is Σ μ·N over one pad's halves [N], cold.
+func (c *Corner) padFriction(f *CornerForces, pad int) float64 {
+	return float64(c.mu[pad][Upper]*f.Half[pad][Upper]) + float64(c.mu[pad][Lower]*f.Half[pad][Lower])
+}
+
+// WheelTorque is the brake torque of a turning wheel [N·m], linings at their present temperature.
+func (m *Model) WheelTorque(s *State, w Wheel) float64 {
+	return m.corners[w].Torque(&s.Forces[w]) * m.spec.Corner(w).Fade(s.Heat[w].Face())
+}
