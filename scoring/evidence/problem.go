@@ -1,6 +1,10 @@
 package evidence
 
-import "evenwear/physics/inspect"
+import (
+	"fmt"
+
+	"evenwear/physics/inspect"
+)
 
 // A Hypothesis is one cause at one place with one severity. Row is the cause ×
 // place it belongs to: the unit of belief and of marks.
@@ -27,10 +31,57 @@ type Problem struct {
 
 	// Build makes hypothesis h with background coordinates b (standard normals).
 	Build func(h int, b []float64) (*inspect.World, error)
+
+	// Find gives the check of an id; nil means the catalogue of inspect.
+	Find func(inspect.ID) (*inspect.Check, bool)
 }
 
 // A Reading is what a learner wrote: a display of the check's meter.
 type Reading struct {
 	Check   inspect.Instance
 	Display int64 // steps, or the index of the word
+}
+
+// MaxBackground is the greatest number of background coordinates: the design of
+// points grows as their power of two.
+const MaxBackground = 5
+
+// verify refuses a problem that cannot be worked with, in a sentence.
+func (p *Problem) verify() error {
+	switch {
+	case p == nil || p.Build == nil:
+		return fmt.Errorf("evidence: a problem needs a way to build its worlds")
+	case len(p.Hypotheses) == 0:
+		return fmt.Errorf("evidence: a problem needs at least one hypothesis")
+	case len(p.Background) > MaxBackground:
+		return fmt.Errorf("evidence: %d background coordinates; at most %d are allowed", len(p.Background), MaxBackground)
+	}
+	sum := 0.0
+	for i := range p.Hypotheses {
+		h := &p.Hypotheses[i]
+		if !(h.Prior > 0 && h.Prior <= 1) {
+			return fmt.Errorf("evidence: hypothesis %s has prior %g; wanted above 0 and at most 1", h.ID, h.Prior)
+		}
+		for j := range i {
+			if p.Hypotheses[j].ID == h.ID {
+				return fmt.Errorf("evidence: hypothesis %s stands twice", h.ID)
+			}
+		}
+		sum += h.Prior
+	}
+	if !(sum > 1-1e-9 && sum < 1+1e-9) {
+		return fmt.Errorf("evidence: the priors sum to %.12g; wanted 1", sum)
+	}
+	for i, a := range p.Checks {
+		for j := range i {
+			if p.Checks[j] == a {
+				return fmt.Errorf("evidence: check %s stands twice", a.Check)
+			}
+		}
+	}
+	return nil
+}
+
+func errNotComputed(inst inspect.Instance) error {
+	return fmt.Errorf("evidence: check %s has not been computed; call Fill or Ensure", inst.Check)
 }

@@ -1,0 +1,114 @@
+package evidence
+
+// A Belief is a probability on one row, cause, place or hypothesis.
+type Belief struct {
+	ID string
+	P  float64 // [1]
+}
+
+// Hypotheses is the posterior over hypotheses in the order of the problem.
+func (p *Posterior) Hypotheses() []Belief {
+	all := make([]Belief, len(p.prob))
+	for h := range p.prob {
+		all[h] = Belief{p.t.problem.Hypotheses[h].ID, p.prob[h]}
+	}
+	return all
+}
+
+// Rows is the posterior over cause × place, in order of first appearance.
+func (p *Posterior) Rows() []Belief { return marginal(p.t.rowIDs, p.t.rowOf, p.prob) }
+
+// Causes is the posterior over causes.
+func (p *Posterior) Causes() []Belief { return marginal(p.t.causeIDs, p.t.causeOf, p.prob) }
+
+// Places is the posterior over places.
+func (p *Posterior) Places() []Belief { return marginal(p.t.placeIDs, p.t.placeOf, p.prob) }
+
+// PriorRows is the prior over cause × place, in the same order as Rows.
+func (t *Table) PriorRows() []Belief {
+	prior := make([]float64, len(t.problem.Hypotheses))
+	for h := range prior {
+		prior[h] = t.problem.Hypotheses[h].Prior
+	}
+	return marginal(t.rowIDs, t.rowOf, prior)
+}
+
+func marginal(ids []string, of []int, prob []float64) []Belief {
+	all := make([]Belief, len(ids))
+	for i, id := range ids {
+		all[i].ID = id
+	}
+	for h, g := range of {
+		all[g].P += prob[h]
+	}
+	return all
+}
+
+// Row is the posterior of one row; 0 when there is no such row.
+func (p *Posterior) Row(id string) float64 {
+	g := find(p.t.rowIDs, id)
+	sum := 0.0
+	for h, r := range p.t.rowOf {
+		if r == g {
+			sum += p.prob[h]
+		}
+	}
+	return sum
+}
+
+// Top is the likeliest row; of equals the first.
+func (p *Posterior) Top() Belief {
+	var top Belief
+	for _, b := range p.Rows() {
+		if b.P > top.P {
+			top = b
+		}
+	}
+	return top
+}
+
+// Readings are the readings taken in.
+func (p *Posterior) Readings() []Reading { return p.readings }
+
+// Missing is the prior mass [1] of hypotheses that the table did not hold; it
+// is left where it was.
+func (p *Posterior) Missing() float64 { return p.missing }
+
+// Unanswered is how many of the readings at least one hypothesis had no answer for.
+func (p *Posterior) Unanswered() int { return p.unknown }
+
+// LogLikelihood is ln P(readings | h) of a hypothesis.
+func (p *Posterior) LogLikelihood(h int) float64 { return p.logL[h] }
+
+// Surprise is how well any hypothesis explains the readings: the sum over
+// readings of the best hypothesis's ln P, less what the same displays would
+// have by chance, ln 1/n [nats]. Near or below zero no cause of the catalogue fits.
+func (p *Posterior) Surprise() float64 {
+	best, any := 0.0, false
+	for h, row := range p.rows {
+		if row != nil && (!any || p.logL[h] > best) {
+			best, any = p.logL[h], true
+		}
+	}
+	for _, r := range p.readings {
+		if c, err := p.t.index(r.Check); err == nil {
+			best += log(float64(cells(&p.t.checks[c].Meter)))
+		}
+	}
+	return best
+}
+
+// Bits is log₂ of posterior over prior of the given rows together.
+func (p *Posterior) Bits(rows ...string) float64 {
+	now, was := 0.0, 0.0
+	for h, r := range p.t.rowOf {
+		if find(rows, p.t.rowIDs[r]) >= 0 {
+			now += p.prob[h]
+			was += p.t.problem.Hypotheses[h].Prior
+		}
+	}
+	if was <= 0 {
+		return 0
+	}
+	return log2(max(now, leastProb) / was)
+}

@@ -1,0 +1,111 @@
+package evidence
+
+import "math"
+
+// A Fit is how the truth at one check depends on the background under one
+// hypothesis, in the unit of the check's meter:
+//
+//	m(b) ≈ Mean + Slope·b + error of variance Residual
+//
+// Mean, Slope and Residual are those of the least-squares line over b ~ N(0, I)
+// for every m that is a polynomial of third degree along each axis with
+// products of pairs.
+type Fit struct {
+	Mean     float64
+	Slope    []float64
+	Residual float64
+	OK       bool // false: the check has no answer under this hypothesis
+}
+
+// A point is one place of the design.
+type point struct {
+	axis int       // the axis it lies on, −1 at the centre, −2 at a corner
+	b    []float64 // coordinates before any pulling in
+}
+
+// design returns the points for k coordinates: the centre, ±√3 on each axis
+// (three-point Gauss–Hermite, exact to degree five along an axis) and half of
+// the corners at ±1, which show the products that no axis shows. 3, 9, 11, 17, 27 points.
+func design(k int) []point {
+	pts := []point{{axis: -1, b: make([]float64, k)}}
+	for i := range k {
+		for _, s := range [2]float64{sqrt3, -sqrt3} {
+			b := make([]float64, k)
+			b[i] = s
+			pts = append(pts, point{axis: i, b: b})
+		}
+	}
+	if k < 2 {
+		return pts
+	}
+	for bits := range 1 << (k - 1) {
+		b, product := make([]float64, k), 1.0
+		for i := range k - 1 {
+			b[i] = 1
+			if bits>>i&1 == 1 {
+				b[i] = -1
+			}
+			product *= b[i]
+		}
+		if b[k-1] = product; k == 2 {
+			// For two coordinates half the corners would see b₁·b₂ as a constant.
+			pts = append(pts, point{axis: -2, b: []float64{b[0], -product}})
+		}
+		pts = append(pts, point{axis: -2, b: b})
+	}
+	return pts
+}
+
+// fit draws the line through values at the points of a design; pull[i] is the
+// share of its way out at which point i was computed (1 unless the car there
+// could not exist). A value that is not finite is missing.
+//
+//	c_k  = (m₊ + m₋ − 2·m_c)/(2s²)     curvature along an axis
+//	J_k  = (m₊ − m₋)/(2s)
+//	m₀   = m_c + Σ c_k                 E b² = 1
+//	Res  = 2·Σ c_k² + mean over corners of the square of what the axes do not explain
+func fit(pts []point, pull, value []float64) Fit {
+	centre := value[0]
+	if !finite(centre) {
+		return Fit{}
+	}
+	k := len(pts[0].b)
+	f := Fit{Mean: centre, Slope: make([]float64, k), OK: true}
+	curve := make([]float64, k)
+	for i := range k {
+		at := 1 + 2*i
+		s := sqrt3 * min(pull[at], pull[at+1])
+		plus, minus := value[at], value[at+1]
+		switch {
+		case finite(plus) && finite(minus):
+			f.Slope[i] = (plus - minus) / (2 * s)
+			curve[i] = (plus + minus - float64(2*centre)) / (2 * s * s)
+		case finite(plus):
+			f.Slope[i] = (plus - centre) / s
+		case finite(minus):
+			f.Slope[i] = (centre - minus) / s
+		}
+		f.Mean += curve[i]
+		f.Residual += float64(2 * curve[i] * curve[i])
+	}
+	sum, n := 0.0, 0
+	for at := 1 + 2*k; at < len(pts); at++ {
+		if !finite(value[at]) {
+			continue
+		}
+		e := value[at] - centre
+		for i, b := range pts[at].b {
+			x := pull[at] * b
+			e -= float64(f.Slope[i]*x) + float64(curve[i]*x*x)
+		}
+		e /= float64(pull[at] * pull[at]) // a product of two coordinates grows as their square
+		sum += float64(e * e)
+		n++
+	}
+	if n > 0 {
+		f.Residual += sum / float64(n)
+	}
+	return f
+}
+
+func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }

@@ -1,0 +1,122 @@
+package evidence
+
+import (
+	"sort"
+
+	"evenwear/physics/inspect"
+)
+
+// A mixture is what one hypothesis says after some readings: a few histories of
+// which readings were slips, each with its own normal density. One density for
+// all of them would not do: two readings that agree with each other but not
+// with the hypothesis make "both true" and "both slips" lie far apart.
+type mixture struct {
+	part []part
+}
+
+type part struct {
+	weight float64 // ln of the share of P(readings | h)
+	g      gaussian
+}
+
+const (
+	mostParts = 6    // histories kept for a hypothesis
+	leastPart = 16.1 // [nat] below the likeliest a history is dropped: a share of 1e-7
+)
+
+func (x *mixture) grow(variance float64) {
+	for i := range x.part {
+		x.part[i].g.grow(variance)
+	}
+}
+
+func (x *mixture) clone() mixture {
+	c := mixture{part: make([]part, len(x.part))}
+	for i := range x.part {
+		c.part[i] = part{x.part[i].weight, x.part[i].g.clone()}
+	}
+	return c
+}
+
+// evidence is ln P(readings | h).
+func (x *mixture) evidence() float64 {
+	best := x.part[0].weight
+	sum := 0.0
+	for i := range x.part {
+		sum += exp(x.part[i].weight - best)
+	}
+	return best + log(sum)
+}
+
+// along is mean and variance of a·x over all histories.
+func (x *mixture) along(a *ray) (mean, variance float64) {
+	if len(x.part) == 1 {
+		return x.part[0].g.along(a)
+	}
+	best, sum := x.part[0].weight, 0.0
+	for i := range x.part {
+		w := exp(x.part[i].weight - best)
+		m, v := x.part[i].g.along(a)
+		sum += w
+		mean += float64(w * m)
+		variance += float64(w * (v + float64(m*m)))
+	}
+	mean /= sum
+	return mean, max(0, variance/sum-float64(mean*mean))
+}
+
+// A branch is one history continued: the reading is true or a slip.
+type branch struct {
+	from   int
+	slip   bool
+	weight float64
+	d1, d2 float64
+}
+
+// learn takes a display of m whose truth is a·x + offset with further variance extra.
+func (x *mixture) learn(m *inspect.Meter, display int64, a *ray, offset, extra float64, shift []float64) {
+	var room [2 * mostParts]branch
+	all := room[:0]
+	for i := range x.part {
+		mean, variance := x.part[i].g.along(a)
+		p, d1, d2 := chance(m, display, mean+offset, variance+extra)
+		sure := max(leastProb, 1-m.Slip)
+		all = append(all, branch{from: i, weight: x.part[i].weight + log(float64(sure*p)), d1: d1, d2: d2})
+		if m.Slip > 0 {
+			all = append(all, branch{from: i, slip: true, weight: x.part[i].weight + log(m.Slip/float64(cells(m)))})
+		}
+	}
+	sort.SliceStable(all, func(i, j int) bool { return all[i].weight > all[j].weight })
+	best, total, kept, n := all[0].weight, 0.0, 0.0, 0
+	for i := range all {
+		w := exp(all[i].weight - best)
+		total += w
+		if i < mostParts && all[i].weight > best-leastPart {
+			kept += w
+			n++
+		}
+	}
+	all = all[:n]
+	lift := log(total / kept) // what is dropped goes to what stays, so that the evidence is whole
+	next := make([]part, n)
+	for i, b := range all {
+		g := x.part[b.from].g
+		if needed(all[i+1:], b.from) {
+			g = g.clone()
+		}
+		if !b.slip {
+			g.learn(a, b.d1, b.d2, shift)
+		}
+		next[i] = part{b.weight + lift, g}
+	}
+	x.part = next
+}
+
+func needed(later []branch, from int) bool {
+	for _, b := range later {
+		if b.from == from {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,210 @@
+package evidence
+
+import (
+	"fmt"
+
+	"evenwear/physics/inspect"
+)
+
+// A Posterior is what a run of readings proves. For each hypothesis it carries
+// ln P(readings | h) and a normal density over
+//
+//	background b, one bias for each instrument used, one fit error for each check read
+//
+// and takes a reading by matching the moments of that density times the
+// probability of the display's cell (assumed-density filtering; exact where
+// nothing is rounded), once as a true reading and once as a slip: see [mixture].
+// Five nodes of Gauss–Hermite for the bias would be too coarse once an
+// instrument repeats better than it is true; TestAgainstQuadrature has the errors.
+type Posterior struct {
+	t        *Table
+	rows     []*tableRow // as the table stood when the posterior was begun
+	missing  float64     // [1] prior mass of hypotheses not computed: it stays as it is
+	logL     []float64
+	state    []mixture
+	biasOf   []string // instruments with a bias coordinate
+	biasAt   []int
+	fitOf    []int // checks with a fit-error coordinate
+	fitAt    []int
+	readings []Reading
+	prob     []float64 // by hypothesis
+	unknown  int       // readings a live hypothesis has no answer for
+
+	ray   ray
+	shift []float64
+}
+
+// Posterior begins with the prior over what the table holds now and takes the
+// readings in their order.
+func (t *Table) Posterior(readings []Reading) (*Posterior, error) {
+	n := len(t.rows)
+	p := &Posterior{t: t, rows: make([]*tableRow, n), logL: make([]float64, n), state: make([]mixture, n), prob: make([]float64, n)}
+	k := len(t.problem.Background)
+	for h := range n {
+		p.rows[h] = t.rows[h].Load()
+		if p.rows[h] == nil || p.rows[h].err != nil {
+			p.rows[h] = nil
+			p.missing += t.problem.Hypotheses[h].Prior
+			continue
+		}
+		p.state[h].part = make([]part, 1)
+		for range k {
+			p.state[h].grow(1)
+		}
+	}
+	p.shift = make([]float64, k)
+	p.normalise()
+	for _, r := range readings {
+		if err := p.Add(r); err != nil {
+			return nil, err
+		}
+	}
+	return p, nil
+}
+
+// Clone returns a posterior that can be added to on its own.
+func (p *Posterior) Clone() *Posterior {
+	q := *p
+	q.logL = append([]float64(nil), p.logL...)
+	q.prob = append([]float64(nil), p.prob...)
+	q.readings = append([]Reading(nil), p.readings...)
+	q.biasOf, q.biasAt = append([]string(nil), p.biasOf...), append([]int(nil), p.biasAt...)
+	q.fitOf, q.fitAt = append([]int(nil), p.fitOf...), append([]int(nil), p.fitAt...)
+	q.state = make([]mixture, len(p.state))
+	for h := range p.state {
+		q.state[h] = p.state[h].clone()
+	}
+	q.ray = ray{}
+	q.shift = make([]float64, len(p.shift))
+	return &q
+}
+
+// Add takes one more reading. It refuses a check that is not in the problem or
+// a display that the check's meter does not have.
+func (p *Posterior) Add(r Reading) error {
+	c, err := p.t.index(r.Check)
+	if err != nil {
+		return err
+	}
+	m := &p.t.checks[c].Meter
+	if lo, hi := ends(m); r.Display < lo || r.Display > hi {
+		return fmt.Errorf("evidence: display %d of %s; its meter shows %d to %d", r.Display, r.Check.Check, lo, hi)
+	}
+	for h, row := range p.rows {
+		if row != nil && !row.have[c] {
+			return fmt.Errorf("evidence: check %s has not been computed for %s; call Ensure", r.Check.Check, p.t.problem.Hypotheses[h].ID)
+		}
+	}
+	p.makeRoom(c, m)
+	flat := log(1 / float64(cells(m)))
+	unknown := false
+	for h, row := range p.rows {
+		if row == nil {
+			continue
+		}
+		f := &row.fits[c]
+		if !f.OK { // no answer to compare with: any display is as likely as another
+			for i := range p.state[h].part {
+				p.state[h].part[i].weight += flat
+			}
+			unknown = true
+		} else {
+			extra := p.aim(f, c, m)
+			p.state[h].learn(m, r.Display, &p.ray, f.Mean, extra, p.shift)
+		}
+		p.logL[h] = p.state[h].evidence()
+	}
+	if unknown {
+		p.unknown++
+	}
+	p.readings = append(p.readings, r)
+	p.normalise()
+	return nil
+}
+
+// makeRoom gives the check's instrument and its fit error their coordinates.
+func (p *Posterior) makeRoom(c int, m *inspect.Meter) {
+	if m.Bias > 0 && find(p.biasOf, m.Instrument) < 0 {
+		p.biasOf = append(p.biasOf, m.Instrument)
+		p.biasAt = append(p.biasAt, len(p.shift))
+		p.grow(func(int) float64 { return 1 })
+	}
+	if find(p.fitOf, c) < 0 {
+		p.fitOf = append(p.fitOf, c)
+		p.fitAt = append(p.fitAt, len(p.shift))
+		p.grow(func(h int) float64 { return p.rows[h].fits[c].Residual })
+	}
+}
+
+func (p *Posterior) grow(variance func(h int) float64) {
+	p.shift = append(p.shift, 0)
+	for h, row := range p.rows {
+		if row != nil {
+			p.state[h].grow(variance(h))
+		}
+	}
+}
+
+// aim sets the ray to how a check depends on the coordinates and returns the
+// variance [unit²] that no coordinate carries.
+func (p *Posterior) aim(f *Fit, c int, m *inspect.Meter) (extra float64) {
+	extra = float64(m.Sigma * m.Sigma)
+	p.ray.reset()
+	for k, s := range f.Slope {
+		if s != 0 {
+			p.ray.add(k, s)
+		}
+	}
+	if m.Bias > 0 {
+		if i := find(p.biasOf, m.Instrument); i >= 0 {
+			p.ray.add(p.biasAt[i], m.Bias) // one standard normal for an instrument, on each meter's own scale
+		} else {
+			extra += float64(m.Bias * m.Bias)
+		}
+	}
+	if i := find(p.fitOf, c); i >= 0 {
+		p.ray.add(p.fitAt[i], 1)
+	} else {
+		extra += f.Residual
+	}
+	return extra
+}
+
+func find[T comparable](all []T, one T) int {
+	for i, x := range all {
+		if x == one {
+			return i
+		}
+	}
+	return -1
+}
+
+// normalise makes probabilities of priors and likelihoods.
+func (p *Posterior) normalise() {
+	best, any := 0.0, false
+	for h, row := range p.rows {
+		if row == nil {
+			continue
+		}
+		if l := log(p.t.problem.Hypotheses[h].Prior) + p.logL[h]; !any || l > best {
+			best, any = l, true
+		}
+	}
+	sum := 0.0
+	for h, row := range p.rows {
+		p.prob[h] = p.t.problem.Hypotheses[h].Prior
+		if row != nil {
+			p.prob[h] = exp(log(p.prob[h]) + p.logL[h] - best)
+			sum += p.prob[h]
+		}
+	}
+	if !any {
+		return
+	}
+	scale := (1 - p.missing) / sum
+	for h, row := range p.rows {
+		if row != nil {
+			p.prob[h] *= scale
+		}
+	}
+}

@@ -1,0 +1,145 @@
+package evidence
+
+import (
+	"math"
+	"sort"
+)
+
+// liveMass is the posterior mass whose hypotheses are looked at when a check
+// is judged beforehand; at most liveMost of them. A hypothesis left out of mass
+// δ changes an information by at most δ·log₂(rows) + the entropy of (δ, 1 − δ) bits.
+const (
+	liveMass = 0.999
+	liveMost = 256
+)
+
+// live returns the fewest hypotheses that hold liveMass of what is computed,
+// likeliest first, ties in the order of the problem, with their probabilities
+// scaled to sum to 1, and the mass left out.
+func (p *Posterior) live() (hyps []int, prob []float64, left float64) {
+	for h, row := range p.rows {
+		if row != nil && p.prob[h] > 0 {
+			hyps = append(hyps, h)
+		}
+	}
+	sort.SliceStable(hyps, func(a, b int) bool { return p.prob[hyps[a]] > p.prob[hyps[b]] })
+	total := 1 - p.missing
+	sum := 0.0
+	for n, h := range hyps {
+		if n == liveMost || sum >= liveMass*total {
+			hyps = hyps[:n]
+			break
+		}
+		sum += p.prob[h]
+	}
+	prob = make([]float64, len(hyps))
+	for n, h := range hyps {
+		prob[n] = p.prob[h] / sum
+	}
+	return hyps, prob, max(0, total-sum)
+}
+
+// maxBins is the greatest number of bins a meter's displays are gathered into
+// before they are summed over. Gathering can only hide information, never make it.
+const maxBins = 64
+
+// A forecast is what one check would show: for each live hypothesis the
+// probability of each bin of displays.
+type forecast struct {
+	bins int
+	p    []float64 // [hypothesis][bin], row by row
+}
+
+// forecast fills f for check c. It returns false when the check has no computed
+// answer for a live hypothesis.
+func (p *Posterior) forecast(c int, hyps []int, f *forecast) bool {
+	m := &p.t.checks[c].Meter
+	n := len(hyps)
+	var room [2 * liveMost]float64
+	mean, dev := room[:n], room[liveMost:liveMost+n]
+	low, high := math.Inf(1), math.Inf(-1)
+	for i, h := range hyps {
+		if !p.rows[h].have[c] {
+			return false
+		}
+		fit := &p.rows[h].fits[c]
+		if !fit.OK {
+			mean[i], dev[i] = math.NaN(), 0
+			continue
+		}
+		extra := p.aim(fit, c, m)
+		mu, v := p.state[h].along(&p.ray)
+		mean[i], dev[i] = mu+fit.Mean, math.Sqrt(max(v+extra, leastVariance))
+		low, high = min(low, mean[i]-float64(4*dev[i])), max(high, mean[i]+float64(4*dev[i]))
+	}
+	first, last := ends(m)
+	if low > high { // nobody has an answer
+		f.bins, f.p = 0, f.p[:0]
+		return true
+	}
+	from, to := shown(m, low), shown(m, high)
+	per := max(1, (to-from+maxBins)/maxBins)
+	f.bins = int((to-from)/per) + 1
+	if cap(f.p) < n*f.bins {
+		f.p = make([]float64, n*f.bins)
+	}
+	f.p = f.p[:n*f.bins]
+	var edge [maxBins + 1]float64
+	for b := range f.bins + 1 {
+		at := from + int64(b)*per
+		switch {
+		case b == 0:
+			edge[b] = math.Inf(-1)
+		case b == f.bins || at > last:
+			edge[b] = math.Inf(1)
+		default:
+			edge[b], _ = edges(m, max(at, first))
+		}
+	}
+	slip := m.Slip / float64(f.bins) // a slip tells nothing wherever it lands
+	for i := range n {
+		row := f.p[i*f.bins : (i+1)*f.bins]
+		if math.IsNaN(mean[i]) {
+			for b := range row {
+				row[b] = 1 / float64(f.bins)
+			}
+			continue
+		}
+		below := 0.0
+		for b := range row {
+			upTo := 1.0
+			if b < f.bins-1 {
+				upTo = cumulative((edge[b+1] - mean[i]) / dev[i])
+			}
+			row[b] = float64((1-m.Slip)*max(0, upTo-below)) + slip
+			below = upTo
+		}
+	}
+	return true
+}
+
+// cumulative is Φ(x) from a table with straight lines between its entries:
+// off by at most 2e-6, for forecasts only.
+func cumulative(x float64) float64 {
+	switch {
+	case x <= -tableReach:
+		return 0
+	case x >= tableReach:
+		return 1
+	}
+	at := (x + tableReach) * tableSteps
+	i := int(at)
+	return phi[i] + float64((at-float64(i))*(phi[i+1]-phi[i]))
+}
+
+const (
+	tableReach = 6
+	tableSteps = 128 // entries a unit: error h²/8·max|Φ''| = 1.9e-6
+)
+
+var phi = func() (t [2*tableReach*tableSteps + 2]float64) {
+	for i := range t {
+		t[i] = 0.5 * erfc(-(float64(i)/tableSteps-tableReach)/sqrt2)
+	}
+	return t
+}()
