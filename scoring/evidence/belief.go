@@ -92,7 +92,7 @@ func (p *Posterior) Surprise() float64 {
 	}
 	for _, r := range p.readings {
 		if c, err := p.t.index(r.Check); err == nil {
-			best += log(float64(cells(&p.t.checks[c].Meter)))
+			best += log(float64(p.t.checks[c].Meter.Cells()))
 		}
 	}
 	return best

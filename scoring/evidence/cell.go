@@ -10,7 +10,7 @@ import (
 // is shown as display when it is no slip, with the first and second derivative
 // of its logarithm by mu. Cancellation is avoided by taking the smaller tails.
 func chance(m *inspect.Meter, display int64, mu, v float64) (p, d1, d2 float64) {
-	lo, hi := edges(m, display)
+	lo, hi := m.Edges(display)
 	s := math.Sqrt(max(v, leastVariance))
 	a, b := (lo-mu)/s, (hi-mu)/s
 	if p = between(a, b); p <= leastProb {

@@ -7,8 +7,14 @@ type gaussian struct {
 	cov  []float64
 }
 
+// roomFor is 16 coordinates.
+const roomFor = 136
+
 // grow adds an independent coordinate of mean 0.
 func (g *gaussian) grow(variance float64) {
+	if cap(g.cov) == len(g.cov) { // room for the instruments of an ordinary job
+		g.cov = append(make([]float64, 0, len(g.cov)+roomFor), g.cov...)
+	}
 	for range g.mean {
 		g.cov = append(g.cov, 0)
 	}

@@ -46,15 +46,16 @@ func Gain(prior []float64, like [][]float64) float64 {
 // A scout judges checks that have not been made yet. It holds the live
 // hypotheses of one posterior and is good until that posterior takes a reading.
 type scout struct {
-	p       *Posterior
-	hyps    []int
-	prob    []float64
-	left    float64
-	classOf []int // live hypothesis -> class among the live
-	classes int
-	class   []float64 // probability of each class
-	joint   []float64 // room: [class][bin]
-	f, g    forecast
+	p        *Posterior
+	hyps     []int
+	prob     []float64
+	left     float64
+	classOf  []int // live hypothesis -> class among the live
+	classes  int
+	class    []float64 // probability of each class
+	joint    []float64 // room: [class][bin]
+	f, g     forecast
+	pairBins int // bins of the pair gathered last
 }
 
 // scout groups the live hypotheses by the given grouping of all hypotheses.
@@ -102,11 +103,11 @@ func (s *scout) bits(bins int) float64 {
 		}
 		for c := range s.classes {
 			if q := s.joint[c*bins+b]; q > negligible {
-				info += float64(q * log(q/float64(s.class[c]*sum)))
+				info += float64(q * quickLog2(q/float64(s.class[c]*sum)))
 			}
 		}
 	}
-	return rounded(max(0, info/ln2))
+	return rounded(max(0, info))
 }
 
 // negligible joint probabilities are skipped: each could add at most 1e-11 bits.

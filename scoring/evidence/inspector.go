@@ -2,7 +2,6 @@ package evidence
 
 import (
 	"context"
-	"fmt"
 
 	"evenwear/physics/inspect"
 )
@@ -23,10 +22,12 @@ type Trail struct {
 }
 
 const (
-	sureEnough = 0.95 // the inspector stops when a row is believed more than this
-	leastBits  = 1e-4 // [bit] and when no check that can be afforded tells more
-	deepest    = 6    // checks a preparation whose pairs are looked at
-	widest     = 40   // checks whose pairs are looked at when none tells anything alone
+	sureEnough   = 0.95 // the inspector stops when a row is believed more than this
+	leastBits    = 1e-4 // [bit] and when no check that can be afforded tells more
+	deepest      = 4    // checks a preparation whose pairs are looked at
+	endgame      = 6    // checks looked at when the minutes run out
+	worthSharing = 2    // [min] a preparation at least this long makes pairs worth a look
+	widest       = 40   // checks whose pairs are looked at when none tells anything alone
 )
 
 // Inspect plays a job: read makes a check on the true car and returns what its
@@ -36,15 +37,15 @@ const (
 // check twice. Ties go to the check that stands first in the problem. The table
 // must hold every check.
 func (t *Table) Inspect(ctx context.Context, prices *Prices, minutes float64, read func(inspect.Instance) (int64, error)) (Trail, error) {
-	if len(prices.Checks) != len(t.checks) {
-		return Trail{}, fmt.Errorf("evidence: %d prices for %d checks", len(prices.Checks), len(t.checks))
+	if err := prices.verify(len(t.checks)); err != nil {
+		return Trail{}, err
 	}
 	p, err := t.Posterior(nil)
 	if err != nil {
 		return Trail{}, err
 	}
 	trail := Trail{Final: p}
-	done, made := make([]bool, len(prices.Preparations)), make([]bool, len(t.checks))
+	done, made := prices.begin(), make([]bool, len(t.checks))
 	for p.Top().P <= sureEnough {
 		if err := ctx.Err(); err != nil {
 			return trail, err
@@ -71,11 +72,17 @@ func (t *Table) Inspect(ctx context.Context, prices *Prices, minutes float64, re
 }
 
 // Next is the check with the most bits a minute among those not made that can
-// be afforded: its index in the problem, or −1, and its bits.
-func (p *Posterior) Next(prices *Prices, done []bool, minutes float64) (inspect.Instance, float64, bool) {
-	made := make([]bool, len(p.t.checks))
+// be afforded, with its bits; false when there is none.
+// What the readings so far needed stands.
+func (p *Posterior) Next(prices *Prices, minutes float64) (inspect.Instance, float64, bool) {
+	if prices.verify(len(p.t.checks)) != nil {
+		return inspect.Instance{}, 0, false
+	}
+	done, made := prices.begin(), make([]bool, len(p.t.checks))
 	for _, r := range p.readings {
-		made[find(p.t.problem.Checks, r.Check)] = true
+		c := find(p.t.problem.Checks, r.Check)
+		made[c] = true
+		prices.do(c, done)
 	}
 	c, bits := p.next(prices, done, made, minutes)
 	if c < 0 {
@@ -94,28 +101,50 @@ func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (be
 			best, bits, rate = c, single[c], r
 		}
 	}
+	var tried [][2]int
+	blocked := -1 // a check that must be made before one that tells something
 	for c := range p.t.checks {
 		if made[c] || prices.cost(c, done) > minutes || !p.forecast(c, s.hyps, &s.f) {
 			continue
 		}
 		s.gather(&s.f)
-		if single[c] = s.bits(s.f.bins); single[c] >= leastBits {
+		if single[c] = s.bits(s.f.bins); single[c] < leastBits {
+			continue
+		}
+		if first := prices.missing(c, done, made); first >= 0 {
+			single[c] = 0
+			if blocked < 0 && prices.cost(first, done) <= minutes {
+				blocked = first
+			}
+		} else {
 			consider(c, single[c], prices.cost(c, done))
 		}
 	}
-	// Pairs pay only where a preparation is still to be done; elsewhere the two would be made one by one.
-	for prep := range prices.Preparations {
-		if done[prep] {
-			continue
-		}
-		these := p.behind(prices, prep, single)
+	// Pairs pay where a preparation is still to be done for both, and at the end,
+	// when what remains is only enough for two.
+	together := func(these []int) {
 		for i, a := range these {
 			for _, b := range these[i+1:] {
-				if cost := prices.both(a, b, done); cost <= minutes {
-					consider(a, max(s.pair(a, b), single[a]), cost)
+				cost := prices.both(a, b, done)
+				if cost > minutes || find(tried, [2]int{a, b}) >= 0 {
+					continue
 				}
+				tried = append(tried, [2]int{a, b})
+				consider(a, max(s.pair(a, b), single[a]), cost)
 			}
 		}
+	}
+	if these := most(single, endgame, func(int) bool { return true }); len(these) > 0 && minutes < few*prices.cheapest(done, these) {
+		c := s.lastTwo(these, prices, done, minutes)
+		return c, single[c]
+	}
+	for prep := range prices.Preparations {
+		if !done[prep] && prices.Preparations[prep].Minutes >= worthSharing {
+			together(most(single, deepest, func(c int) bool { return find(prices.Checks[c].Needs, prep) >= 0 }))
+		}
+	}
+	if best < 0 {
+		best = blocked
 	}
 	if best >= 0 {
 		return best, bits
@@ -123,7 +152,7 @@ func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (be
 	// Nothing tells anything alone: two checks may still do so together.
 	var left []int
 	for c := range p.t.checks {
-		if !made[c] && prices.cost(c, done) <= minutes && len(left) < widest {
+		if !made[c] && prices.cost(c, done) <= minutes && len(left) < widest && prices.missing(c, done, made) < 0 {
 			left = append(left, c)
 		}
 	}
@@ -142,33 +171,76 @@ func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (be
 // leastMinutes keeps a check that costs nothing from an infinite rate.
 const leastMinutes = 0.1
 
-// behind lists the checks that need a preparation and tell most, most first.
-func (p *Posterior) behind(prices *Prices, prep int, single []float64) []int {
+// most lists the n checks that tell most, most first.
+func most(single []float64, n int, fits func(c int) bool) []int {
 	var all []int
 	for c := range single {
-		if single[c] < leastBits || find(prices.Checks[c].Needs, prep) < 0 {
+		if single[c] < leastBits || !fits(c) {
 			continue
 		}
 		at := len(all)
 		for at > 0 && single[all[at-1]] < single[c] {
 			at--
 		}
+		if at == n {
+			continue
+		}
 		all = append(all, 0)
 		copy(all[at+1:], all[at:])
 		all[at] = c
-		all = all[:min(len(all), deepest)]
+		all = all[:min(len(all), n)]
 	}
 	return all
 }
 
+// lastTwo chooses when few more checks fit: minutes left over are worth nothing,
+// so the pair that leaves the call surest wins, bits only where
+// that is equal. At least one of these is returned.
+func (s *scout) lastTwo(these []int, prices *Prices, done []bool, minutes float64) int {
+	best, most := these[0], -1.0
+	consider := func(c, bins int) {
+		if v := rounded(s.surest(bins) + float64(1e-3*s.bits(bins))); v > most {
+			best, most = c, v
+		}
+	}
+	for _, c := range these {
+		s.p.forecast(c, s.hyps, &s.f)
+		s.gather(&s.f)
+		consider(c, s.f.bins)
+	}
+	for i, a := range these {
+		for _, b := range these[i+1:] {
+			if prices.both(a, b, done) <= minutes {
+				s.pair(a, b)
+				consider(a, s.pairBins)
+			}
+		}
+	}
+	return best
+}
+
+// surest is the expected belief in the likeliest class after the check gathered last.
+func (s *scout) surest(bins int) float64 {
+	sum := 0.0
+	for b := range bins {
+		top := 0.0
+		for c := range s.classes {
+			top = max(top, s.joint[c*bins+b])
+		}
+		sum += top
+	}
+	return sum
+}
+
 // pairBins is how coarsely two checks are judged together.
-const pairBins = 12
+const pairBins = 8
 
 // pair is what two checks tell together, taken as independent under each
 // hypothesis: good enough to rank a bundle; the readings themselves are always
 // judged with all they share.
 func (s *scout) pair(a, b int) float64 {
 	if !s.p.forecast(a, s.hyps, &s.f) || !s.p.forecast(b, s.hyps, &s.g) {
+		s.pairBins = 0
 		return 0
 	}
 	f, g := s.f.coarse(), s.g.coarse()
@@ -182,6 +254,7 @@ func (s *scout) pair(a, b int) float64 {
 		}
 	}
 	s.gather(&both)
+	s.pairBins = bins
 	return s.bits(bins)
 }
 

@@ -83,7 +83,7 @@ func (x *mixture) learn(m *inspect.Meter, display int64, a *ray, offset, extra f
 		sure := max(leastProb, 1-m.Slip)
 		all = append(all, branch{from: i, weight: x.part[i].weight + log(float64(sure*p)), d1: d1, d2: d2})
 		if m.Slip > 0 {
-			all = append(all, branch{from: i, slip: true, weight: x.part[i].weight + log(m.Slip/float64(cells(m)))})
+			all = append(all, branch{from: i, slip: true, weight: x.part[i].weight + log(m.Slip/float64(m.Cells()))})
 		}
 	}
 	sort.SliceStable(all, func(i, j int) bool { return all[i].weight > all[j].weight })

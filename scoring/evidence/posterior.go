@@ -9,13 +9,13 @@ import (
 // A Posterior is what a run of readings proves. For each hypothesis it carries
 // ln P(readings | h) and a normal density over
 //
-//	background b, one bias for each instrument used, one fit error for each check read
+//	background b, one bias for each instrument used, one fit error for each check repeated
 //
 // and takes a reading by matching the moments of that density times the
 // probability of the display's cell (assumed-density filtering; exact where
 // nothing is rounded), once as a true reading and once as a slip: see [mixture].
-// Five nodes of Gauss–Hermite for the bias would be too coarse once an
-// instrument repeats better than it is true; TestAgainstQuadrature has the errors.
+// The background ties instruments together, so nodes for their biases would
+// multiply, 5 for each instrument used; TestAgainstQuadrature has the errors.
 type Posterior struct {
 	t        *Table
 	rows     []*tableRow // as the table stood when the posterior was begun
@@ -24,7 +24,7 @@ type Posterior struct {
 	state    []mixture
 	biasOf   []string // instruments with a bias coordinate
 	biasAt   []int
-	fitOf    []int // checks with a fit-error coordinate
+	fitOf    []int // checks that were repeated: their fit error has a coordinate
 	fitAt    []int
 	readings []Reading
 	prob     []float64 // by hypothesis
@@ -39,20 +39,14 @@ type Posterior struct {
 func (t *Table) Posterior(readings []Reading) (*Posterior, error) {
 	n := len(t.rows)
 	p := &Posterior{t: t, rows: make([]*tableRow, n), logL: make([]float64, n), state: make([]mixture, n), prob: make([]float64, n)}
-	k := len(t.problem.Background)
 	for h := range n {
 		p.rows[h] = t.rows[h].Load()
 		if p.rows[h] == nil || p.rows[h].err != nil {
 			p.rows[h] = nil
 			p.missing += t.problem.Hypotheses[h].Prior
-			continue
-		}
-		p.state[h].part = make([]part, 1)
-		for range k {
-			p.state[h].grow(1)
 		}
 	}
-	p.shift = make([]float64, k)
+	p.begin()
 	p.normalise()
 	for _, r := range readings {
 		if err := p.Add(r); err != nil {
@@ -60,6 +54,28 @@ func (t *Table) Posterior(readings []Reading) (*Posterior, error) {
 		}
 	}
 	return p, nil
+}
+
+// begin forgets every reading but not which checks were repeated.
+func (p *Posterior) begin() {
+	k := len(p.t.problem.Background)
+	p.shift = make([]float64, k, k+8)
+	p.biasOf, p.biasAt, p.fitAt, p.unknown = nil, nil, nil, 0
+	for h, row := range p.rows {
+		p.logL[h] = 0
+		p.state[h] = mixture{}
+		if row == nil {
+			continue
+		}
+		p.state[h].part = make([]part, 1)
+		for range k {
+			p.state[h].grow(1)
+		}
+	}
+	for _, c := range p.fitOf {
+		p.fitAt = append(p.fitAt, len(p.shift))
+		p.grow(func(h int) float64 { return p.rows[h].fits[c].Residual })
+	}
 }
 
 // Clone returns a posterior that can be added to on its own.
@@ -87,16 +103,43 @@ func (p *Posterior) Add(r Reading) error {
 		return err
 	}
 	m := &p.t.checks[c].Meter
-	if lo, hi := ends(m); r.Display < lo || r.Display > hi {
-		return fmt.Errorf("evidence: display %d of %s; its meter shows %d to %d", r.Display, r.Check.Check, lo, hi)
+	if !m.Has(r.Display) {
+		return fmt.Errorf("evidence: display %d of %s; its meter shows %d to %d", r.Display, r.Check, m.First(), m.First()+int64(m.Cells())-1)
 	}
 	for h, row := range p.rows {
 		if row != nil && !row.have[c] {
-			return fmt.Errorf("evidence: check %s has not been computed for %s; call Ensure", r.Check.Check, p.t.problem.Hypotheses[h].ID)
+			return fmt.Errorf("evidence: check %s has not been computed for %s; call Ensure", r.Check, p.t.problem.Hypotheses[h].ID)
 		}
 	}
-	p.makeRoom(c, m)
-	flat := log(1 / float64(cells(m)))
+	again := false
+	for _, old := range p.readings {
+		again = again || old.Check == r.Check
+	}
+	p.readings = append(p.readings, r)
+	if again && find(p.fitOf, c) < 0 {
+		// Until now the fit's error stood among the noise of one reading.
+		p.fitOf = append(p.fitOf, c)
+		p.begin()
+		for _, old := range p.readings {
+			p.take(old)
+		}
+	} else {
+		p.take(r)
+	}
+	p.normalise()
+	return nil
+}
+
+// take works one reading into every hypothesis.
+func (p *Posterior) take(r Reading) {
+	c := find(p.t.problem.Checks, r.Check)
+	m := &p.t.checks[c].Meter
+	if m.Bias > 0 && find(p.biasOf, m.Instrument) < 0 {
+		p.biasOf = append(p.biasOf, m.Instrument)
+		p.biasAt = append(p.biasAt, len(p.shift))
+		p.grow(func(int) float64 { return 1 })
+	}
+	flat := log(1 / float64(m.Cells()))
 	unknown := false
 	for h, row := range p.rows {
 		if row == nil {
@@ -116,23 +159,6 @@ func (p *Posterior) Add(r Reading) error {
 	}
 	if unknown {
 		p.unknown++
-	}
-	p.readings = append(p.readings, r)
-	p.normalise()
-	return nil
-}
-
-// makeRoom gives the check's instrument and its fit error their coordinates.
-func (p *Posterior) makeRoom(c int, m *inspect.Meter) {
-	if m.Bias > 0 && find(p.biasOf, m.Instrument) < 0 {
-		p.biasOf = append(p.biasOf, m.Instrument)
-		p.biasAt = append(p.biasAt, len(p.shift))
-		p.grow(func(int) float64 { return 1 })
-	}
-	if find(p.fitOf, c) < 0 {
-		p.fitOf = append(p.fitOf, c)
-		p.fitAt = append(p.fitAt, len(p.shift))
-		p.grow(func(h int) float64 { return p.rows[h].fits[c].Residual })
 	}
 }
 

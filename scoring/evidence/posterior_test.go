@@ -18,7 +18,7 @@ func quadrature(m *inspect.Meter, mean, slope, residual float64, shows []int64, 
 			l := 1.0
 			for _, n := range shows {
 				p, _, _ := chance(m, n, mean+slope*b+m.Bias*bias, m.Sigma*m.Sigma+residual)
-				l *= (1-m.Slip)*p + m.Slip/float64(cells(m))
+				l *= (1-m.Slip)*p + m.Slip/float64(m.Cells())
 			}
 			inner += bw[j] * l
 		}
@@ -66,7 +66,7 @@ func TestAgainstQuadrature(t *testing.T) {
 			var shows []int64
 			var readings []Reading
 			for range 4 {
-				shows = append(shows, shown(&m, truth+m.Bias*bias+m.Sigma*l.r.NormFloat64()))
+				shows = append(shows, m.Show(truth+m.Bias*bias+m.Sigma*l.r.NormFloat64()))
 				readings = append(readings, Reading{inst, shows[len(shows)-1]})
 			}
 			p, err := table.Posterior(readings)

@@ -75,13 +75,20 @@ func (p *Problem) verify() error {
 	for i, a := range p.Checks {
 		for j := range i {
 			if p.Checks[j] == a {
-				return fmt.Errorf("evidence: check %s stands twice", a.Check)
+				return fmt.Errorf("evidence: check %s stands twice", a)
 			}
 		}
 	}
 	return nil
 }
 
+func (p *Problem) find(id inspect.ID) (*inspect.Check, bool) {
+	if p.Find != nil {
+		return p.Find(id)
+	}
+	return inspect.Find(id)
+}
+
 func errNotComputed(inst inspect.Instance) error {
-	return fmt.Errorf("evidence: check %s has not been computed; call Fill or Ensure", inst.Check)
+	return fmt.Errorf("evidence: check %s has not been computed; call Fill or Ensure", inst)
 }

@@ -84,10 +84,9 @@ func (l *luck) show(m *inspect.Meter, truth float64) int64 {
 		l.biasOf, l.bias = append(l.biasOf, m.Instrument), append(l.bias, l.r.NormFloat64())
 	}
 	if l.r.Float64() < m.Slip {
-		lo, _ := ends(m)
-		return lo + l.r.Int64N(cells(m))
+		return m.First() + l.r.Int64N(int64(m.Cells()))
 	}
-	return shown(m, truth+m.Bias*l.bias[i]+m.Sigma*l.r.NormFloat64())
+	return m.Show(truth + m.Bias*l.bias[i] + m.Sigma*l.r.NormFloat64())
 }
 
 // words is a meter with n words and cuts at ½, 1½, …
@@ -105,4 +104,17 @@ func words(n int, sigma float64) inspect.Meter {
 // gauge is a meter from 0 to 20 in steps of res.
 func gauge(name string, res, sigma, bias, slip float64) inspect.Meter {
 	return inspect.Meter{Instrument: name, Resolution: res, Division: res, Sigma: sigma, Bias: bias, Slip: slip, Lo: 0, Hi: 20}
+}
+
+// reader shows each check without luck, at the centre of the background.
+func (t *toy) reader(truth int) func(inspect.Instance) (int64, error) {
+	return func(inst inspect.Instance) (int64, error) {
+		c, _ := t.p.Find(inst.Check)
+		w, err := t.p.Build(truth, make([]float64, len(t.p.Background)))
+		if err != nil {
+			return 0, err
+		}
+		v, err := c.Measure(w, inst.Wheel)
+		return c.Meter.Show(v), err
+	}
 }

@@ -94,7 +94,7 @@ func (t *Table) index(inst inspect.Instance) (int, error) {
 			return i, nil
 		}
 	}
-	return 0, fmt.Errorf("evidence: check %s is not one of this problem's checks", inst.Check)
+	return 0, fmt.Errorf("evidence: check %s is not one of this problem's checks", inst)
 }
 
 // Fill computes every check, the likeliest hypotheses first, until it is done

@@ -1,0 +1,131 @@
+package evidence
+
+import "evenwear/physics/inspect"
+
+// InspectPrices are the prices of a problem whose checks are those of the
+// catalogue: every preparation a check needs with what that needs in turn,
+// safety included, and the way back to four wheels before a drive.
+func InspectPrices(problem *Problem) Prices {
+	b := pricer{problem: problem}
+	for _, name := range inspect.Standing() {
+		b.work(name)
+	}
+	b.prices.Standing = make([]bool, len(b.prices.Preparations))
+	for i := range b.prices.Standing {
+		b.prices.Standing[i] = true
+	}
+	for _, inst := range problem.Checks {
+		b.check(inst)
+	}
+	// What a drive must not find is known only when every preparation is listed.
+	for c := range b.prices.Checks {
+		if b.road[c] {
+			b.ground(c)
+		}
+	}
+	b.prices.Standing = append(b.prices.Standing, make([]bool, len(b.prices.Preparations)-len(b.prices.Standing))...)
+	return b.prices
+}
+
+type pricer struct {
+	problem *Problem
+	prices  Prices
+	road    []bool // by check: the car must be driven
+}
+
+// work returns the index of a preparation by its name; −1 when there is none.
+func (b *pricer) work(name string) int {
+	for i := range b.prices.Preparations {
+		if b.prices.Preparations[i].ID == name {
+			return i
+		}
+	}
+	w, err := inspect.ParseWork(name)
+	if err != nil {
+		return -1
+	}
+	at := len(b.prices.Preparations)
+	b.prices.Preparations = append(b.prices.Preparations, Preparation{ID: name, Minutes: w.Minutes, Back: b.back(w)})
+	var undoes []int
+	for _, u := range w.Undoes() {
+		if i := b.work(u); i >= 0 {
+			undoes = append(undoes, i)
+		}
+	}
+	b.prices.Preparations[at].Undoes = undoes
+	return at
+}
+
+// back is the minutes of the preparation that undoes w [min].
+func (b *pricer) back(w inspect.Work) float64 {
+	var name string
+	switch w.Preparation.ID {
+	case "lift_front", "lift_rear":
+		name = "lower" + w.Preparation.ID[len("lift"):]
+	case "wheel_off":
+		name = "wheel_on@" + w.Wheel.String()
+	case "slacken_nuts":
+		name = "torque_nuts@" + w.Wheel.String()
+	default:
+		return 0
+	}
+	u, err := inspect.ParseWork(name)
+	if err != nil {
+		return 0
+	}
+	return u.Minutes
+}
+
+// check appends the price of one check.
+func (b *pricer) check(inst inspect.Instance) {
+	price, road := Price{}, false
+	if c, ok := inspect.Find(inst.Check); ok {
+		price.Minutes = c.Minutes
+		road = b.needs(inst.Needs(), &price.Needs) || c.Harmful == inspect.HarmRoad || c.Station == inspect.Road
+	}
+	if road {
+		for _, group := range inspect.RoadNeeds() {
+			var all []int
+			for i, other := range b.problem.Checks {
+				if find(group, other.Check) >= 0 {
+					all = append(all, i)
+				}
+			}
+			if len(all) > 0 {
+				price.After = append(price.After, all)
+			}
+		}
+	}
+	b.prices.Checks = append(b.prices.Checks, price)
+	b.road = append(b.road, road)
+}
+
+// needs appends works with all they need, in the order in which they are done,
+// and reports whether one of them drives the car.
+func (b *pricer) needs(names []string, to *[]int) (road bool) {
+	for _, name := range names {
+		w, err := inspect.ParseWork(name)
+		if err != nil {
+			continue
+		}
+		road = b.needs(w.Needs(), to) || w.Preparation.Harmful == inspect.HarmRoad || road
+		if i := b.work(name); find(*to, i) < 0 {
+			*to = append(*to, i)
+		}
+	}
+	return road
+}
+
+// ground adds what must not stand when the car is driven.
+func (b *pricer) ground(c int) {
+	impossible, unsafe := inspect.OnWheels()
+	for _, list := range [][]string{impossible, unsafe} {
+		for _, name := range list {
+			for i := range b.prices.Preparations {
+				if b.prices.Preparations[i].ID == name {
+					b.prices.Checks[c].Clears = append(b.prices.Checks[c].Clears, i)
+				}
+			}
+		}
+	}
+}
