@@ -25,6 +25,7 @@ const (
 	sureEnough   = 0.95 // the inspector stops when a row is believed more than this
 	leastBits    = 1e-4 // [bit] and when no check that can be afforded tells more
 	deepest      = 4    // checks a preparation whose pairs are looked at
+	few          = 8    // of the cheapest check: when no more than these fit, the end is planned for
 	endgame      = 6    // checks looked at when the minutes run out
 	worthSharing = 2    // [min] a preparation at least this long makes pairs worth a look
 	widest       = 40   // checks whose pairs are looked at when none tells anything alone
