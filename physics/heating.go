@@ -29,3 +29,21 @@ func (c *Corner) padFriction(f *CornerForces, pad int) float64 {
 func (m *Model) WheelTorque(s *State, w Wheel) float64 {
 	return m.corners[w].Torque(&s.Forces[w]) * m.spec.Corner(w).Fade(s.Heat[w].Face())
 }
+
+// workInHeat makes the heat paths of the four wheels; [New] calls it once.
+func (m *Model) workInHeat() {
+	for w := range Wheel(NumWheels) {
+		m.heat[w] = newBrakeHeat(m.spec.Corner(w), &m.cond.Wheels[w])
+	}
+}
+
+// move is the last stage of a step: brakes make torque, the road takes it, the
+// discs warm. It reads what hydraulics left in s.Forces.
+func (m *Model) move(s *State, in *Input, dt float64) {
+	var torque [NumWheels]float64
+	for w := range Wheel(NumWheels) {
+		torque[w] = m.WheelTorque(s, w)
+	}
+	mean := m.road(s, &torque, in, dt)
+	m.thermal(s, mean, in, dt)
+}
