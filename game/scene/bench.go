@@ -27,6 +27,7 @@ type bench struct {
 	src    BenchSource
 	view   *play.BenchView
 	now    pose
+	level  pose // now without lean, for section A–A
 	well   pose // the healthy caliper under the same pedal
 	kN     int  // which of forceScales
 	scaled bool // the factor of movement has changed since the last press
@@ -55,7 +56,7 @@ type bench struct {
 func newBench(a *App, src BenchSource) *bench {
 	b := &bench{lettering: newLettering(a.words), app: a, src: src}
 	b.cells = []Cell{
-		{axialArea, b.axialStamp, func(c *draw.Canvas) { p := b.now.flat(); b.axialMoving(c, &p, &b.view.Now) }},
+		{axialArea, b.axialStamp, func(c *draw.Canvas) { b.axialMoving(c, &b.level, &b.view.Now) }},
 		{pinsArea, b.pinsStamp, b.drawPins},
 		{pedalArea, b.pedalStamp, b.pedalMoving},
 		{tableArea, b.tableStamp, b.tableMoving},
@@ -69,7 +70,7 @@ func newBench(a *App, src BenchSource) *bench {
 		{titleArea, b.titleStamp, b.titleMoving},
 		{drawerRect, b.drawerStamp, b.drawDrawer},
 	}
-	b.slider = widget.Slider{Rect: draw.Rect{X: slideX0, Y: 668, W: slideX1 - slideX0, H: 8}, Hi: slideMost, Step: 1, Big: 10, Division: 10, Long: 50}
+	b.slider = widget.Slider{Rect: draw.Rect{X: slideX0, Y: 668, W: slideX1 - slideX0, H: 8}, Hi: slideMost, Step: 1, Big: 10}
 	b.look()
 	return b
 }
@@ -78,6 +79,7 @@ func newBench(a *App, src BenchSource) *bench {
 func (b *bench) look() {
 	b.view = b.src.View()
 	b.stand()
+	b.keysNow()
 }
 
 // stand works out where the parts are.
@@ -87,7 +89,7 @@ func (b *bench) stand() {
 	if b.view.Ghost != nil {
 		b.well = newPose(b.view.Ghost, b.view.Axial)
 	}
-	b.keysNow()
+	b.level = b.now.flat()
 }
 
 // shut and open leave a cell alone while the drawer covers it.

@@ -10,13 +10,21 @@ const (
 )
 
 var (
-	slideArea = draw.Rect{X: 20, Y: 636, W: 605, H: 65}
+	slideArea = draw.Rect{X: 20, Y: 636, W: 605, H: 65} // its ticks stay; all else moves
 	titleArea = draw.Rect{X: 790, Y: 632, W: 474, H: 72}
 )
 
 func (b *bench) footStill(c *draw.Canvas) {
 	th := c.Theme
 	c.Text(draw.Pt{X: 28, Y: 656}, draw.HeadingText, th.Ink, b.word("bench.pedal_force"))
+	for n := 0; n <= int(slideMost); n += 10 {
+		x, h := slideAt(float64(n)), 4.0
+		if n%50 == 0 {
+			h = 7
+			c.Text(draw.Pt{X: x, Y: 696}, draw.SmallText.To(draw.Middle), th.Ink, b.num(float64(n), 0))
+		}
+		c.Line(draw.Pt{X: x, Y: 677}, draw.Pt{X: x, Y: 676 + h}, draw.Thin)
+	}
 	last := b.num(slideMost, 0)
 	c.Text(draw.Pt{X: slideX1 + c.Measure(draw.SmallText, last)/2 + 4, Y: 696}, draw.SmallText, th.Ink, b.word("unit.n"))
 }
