@@ -38,7 +38,7 @@ func (h *hands) gamepad(app *scene.App) {
 		for _, b := range buttons {
 			d := inpututil.StandardGamepadButtonPressDuration(id, b.button)
 			again := d > 24 && d%3 == 0 && (b.key == "Left" || b.key == "Right" || b.key == "Up" || b.key == "Down")
-			if d == 1 || again {
+			if again || inpututil.IsStandardGamepadButtonJustPressed(id, b.button) {
 				app.Handle(widget.Event{Kind: widget.KeyDown, Key: b.key, Shift: b.shift})
 			}
 		}
