@@ -27,6 +27,8 @@ type bench struct {
 	src    BenchSource
 	view   *play.BenchView
 	now    pose
+	left   pose // where it stood before it jumped, with reduced motion
+	jumped bool
 	level  pose // now without lean, for section A–A
 	well   pose // the healthy caliper under the same pedal
 	kN     int  // which of forceScales
@@ -123,7 +125,9 @@ func (b *bench) drawPins(c *draw.Canvas) {
 	v := &b.view.Now
 	b.pinsMoving(c, &b.now, v)
 	if b.view.Ghost != nil {
-		b.ghost(c, &b.well)
+		b.outline(c, &b.well) // the healthy caliper under the same pedal
+	} else if b.jumped && b.app.Calm {
+		b.outline(c, &b.left)
 	}
 	b.forces(c, &b.now, v)
 	b.pinLabels(c, &b.now, v)
@@ -162,6 +166,9 @@ func (b *bench) pinsStamp() uint64 {
 	}
 	if b.view.Ghost != nil {
 		s = s.pose(&b.well)
+	}
+	if b.jumped && b.app.Calm {
+		s = s.pose(&b.left)
 	}
 	return uint64(s.num(b.scaleKN(), 0.01))
 }

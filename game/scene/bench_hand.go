@@ -23,17 +23,17 @@ func (b *bench) Handle(e widget.Event) {
 			key.Key = "Del" // as it stands on the key
 		}
 		id := b.targets.Handle(key)
-		for i := range b.keys {
-			if b.keys[i].id == id {
-				b.keys[i].do()
-				break
-			}
-		}
 		if e.Kind == widget.PointerDown || e.Kind == widget.KeyDown && e.Key != "Tab" && e.Key != "Enter" && id != "" {
 			// A hand that pointed or typed a letter has no place to go on from:
 			// Enter is then what its key says.
 			if id != idSlider && id != idShare && id != idList {
 				b.targets.Focus = ""
+			}
+		}
+		for i := range b.keys {
+			if b.keys[i].id == id {
+				b.keys[i].do()
+				break
 			}
 		}
 	}
@@ -151,6 +151,9 @@ func (b *bench) do(a play.Act) {
 		b.refused = err.Error()
 	}
 	b.look()
+	if b.app.Calm && b.refused == "" {
+		b.jump(a)
+	}
 }
 
 func (b *bench) press() {

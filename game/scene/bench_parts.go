@@ -117,19 +117,6 @@ func (b *bench) pads(c *draw.Canvas, p *pose, axis, top, foot, liningTop, lining
 	}
 }
 
-// ghost draws the healthy caliper under the same pedal as a dashed outline:
-// the body's back, the plates and the fingers of section B–B.
-func (b *bench) ghost(c *draw.Canvas, g *pose) {
-	line := func(a, z draw.Pt) { c.Line(a, z, draw.Hidden) }
-	line(g.body(axisBB, -20, 74), g.body(axisBB, -20, -74))
-	for pad := range 2 {
-		line(g.back(axisBB, pad, 107), g.back(axisBB, pad, -107))
-	}
-	for _, f := range [2][2]float64{{90, 25}, {-25, -90}} {
-		line(g.finger(axisBB, fingerW, f[0]), g.finger(axisBB, fingerW, f[1]))
-	}
-}
-
 // zigzag draws a bellows or a row of rust from a to z with n teeth.
 func (b *bench) zigzag(c *draw.Canvas, a, z draw.Pt, n int, high float64, pen draw.Pen) {
 	pts := b.pts[:0]

@@ -10,7 +10,9 @@ func (b *bench) Still(c *draw.Canvas) {
 	c.Line(draw.Pt{X: 258, Y: 50}, draw.Pt{X: 258, Y: 634}, draw.Thin)
 	c.Line(draw.Pt{X: 944, Y: 50}, draw.Pt{X: 944, Y: 634}, draw.Thin)
 	c.Line(draw.Pt{X: 258, Y: 293}, draw.Pt{X: 944, Y: 293}, draw.Thin)
-	c.Line(draw.Pt{X: 944, Y: 412}, draw.Pt{X: 1262, Y: 412}, draw.Thin)
+	if !b.drawer {
+		c.Line(draw.Pt{X: 944, Y: 412}, draw.Pt{X: 1262, Y: 412}, draw.Thin)
+	}
 	c.Line(draw.Pt{X: 18, Y: 634}, draw.Pt{X: 1262, Y: 634}, draw.Thin)
 	c.Text(draw.Pt{X: 29, Y: 42}, draw.SheetText, th.Ink, b.word("bench.name"))
 	b.pedalStill(c)

@@ -37,3 +37,26 @@ func TestBenchPictures(t *testing.T) {
 		})
 	}
 }
+
+func TestCoverPicture(t *testing.T) {
+	words := testApp(t, false)
+	a := NewApp(Options{Words: words.words, Fonts: words.fonts, Cover: Cover{
+		Bench:  func(*App) (Scene, error) { return nil, nil },
+		Resume: &Offer{Name: "A long pedal after the holiday, 24 minutes spent"},
+		Jobs: []Offer{{Name: "It pulls to the right when I brake", Detail: "compact hatchback"},
+			{Name: "The pedal goes down further than it did before the summer, and the fluid is low again", Detail: "light delivery van"}},
+	}})
+	img, _ := a.Draw()
+	drawtest.Golden(t, "cover", img)
+}
+
+func TestDrawerPicture(t *testing.T) {
+	a, b, h := heard(t)
+	h.view.Groups[0].Causes[0].Places[0].Chosen = true
+	h.view.Cause = "pins dry, front left"
+	a.Handle(key("S"))
+	b.opened = "pins_dry"
+	b.look()
+	img, _ := a.Draw()
+	drawtest.Golden(t, "bench-setup", img)
+}
