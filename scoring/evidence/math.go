@@ -1,10 +1,10 @@
 package evidence
 
-import "math"
+import "evenwear/physics/exact"
 
-func exp(x float64) float64  { return math.Exp(x) }
-func log(x float64) float64  { return math.Log(x) }
-func erfc(x float64) float64 { return math.Erfc(x) }
+func exp(x float64) float64  { return exact.Exp(x) }
+func log(x float64) float64  { return exact.Log(x) }
+func erfc(x float64) float64 { return exact.Erfc(x) }
 
 const (
 	ln2       = 0.693147180559945309417232121458176568

@@ -1,0 +1,67 @@
+package scoring
+
+import "evenwear/physics"
+
+// A Choice is a set of remedies with a release, and the car it leaves.
+type Choice struct {
+	Minutes  float64 // [min] of the remedies
+	Parts    float64 // [min] the parts' price in minutes' worth
+	Needless int     // parts renewed that the car did not need
+	Refers   bool
+	Release  string
+	Sound    bool      // the car as found had nothing wrong and nothing unsafe
+	Findings []Finding // of the car it leaves
+	Lasts    float64   // [m] it drives on until 12 000 km or a worn lining
+	DragFuel float64   // [m³] lost to drag over 12 000 km
+}
+
+// What a choice may lose beside its own minutes and parts [min worth]. No
+// source: they order choices as a workshop would, an unsafe car before all.
+const (
+	lossUnsafe    = 100  // an unsafe car on the road, for the first finding
+	lossFurther   = 10   // each further one, at most 5
+	lossNeedless  = 5    // a part that was not needed
+	lossReferral  = 40   // a sound car sent away or kept off the road
+	lossLife      = 60   // linings that last nothing instead of 12 000 km
+	lossPerLitre  = 2    // fuel lost to drag
+	lossStanding  = 30   // a car without danger that is not given back for use
+	furtherAtMost = 5    // findings
+	cubicToLitre  = 1000 // [l/m³]
+)
+
+// Loss is what a choice costs in minutes' worth:
+//
+//	minutes + parts + 5·needless
+//	+ 100 + 10·(further dangers) when the release lets an unsafe car on the road
+//	+ 60·(1 − km/12 000) + 2·litres for what is left undone in a car given back for use
+//	+ 30 when a car without danger is not given back for use, 40 when it was sound or is referred for nothing
+func (c *Choice) Loss() float64 {
+	l := c.Minutes + c.Parts + float64(lossNeedless*float64(c.Needless))
+	if d := Danger(c.Findings, c.Release); len(d) > 0 {
+		l += lossUnsafe + float64(lossFurther*float64(min(len(d)-1, furtherAtMost)))
+	}
+	switch {
+	case c.Release == ReleaseUse:
+		l += float64(lossLife*clamp(1-c.Lasts/(onward*physics.Kilometre), 0, 1)) + float64(lossPerLitre*cubicToLitre*c.DragFuel)
+		if c.Sound && c.Refers {
+			l += lossReferral
+		}
+	case c.Sound:
+		l += lossReferral
+	case len(c.Findings) == 0:
+		l += lossStanding
+	}
+	return l
+}
+
+// Decide returns the choice that loses least for the true car; of equals the
+// first. It returns −1 when there is none.
+func Decide(choices []Choice) (best int, loss float64) {
+	best = -1
+	for i := range choices {
+		if l := choices[i].Loss(); best < 0 || l < loss {
+			best, loss = i, l
+		}
+	}
+	return best, loss
+}
