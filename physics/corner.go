@@ -88,9 +88,16 @@ type CornerLoad struct {
 	// Rate is c_g/Δt [N/m] of the grease for an implicit step; zero is quasi-static.
 	// The body moved from FromY [m].
 	Rate, FromY float64
+	// PistonRate [N/m] is the same for the film between seal and piston, which moved
+	// from FromX [m]. It keeps the piston's place a function of pressure where the
+	// seal slides across an open gap.
+	PistonRate, FromX float64
 	// Yield [m/N] is a series compliance of each half pad: lining that wears off
 	// during the solve, k_w·s/A_half. Zero outside history.
 	Yield [2][2]float64
+	// Tight wants the residual a thousandth of the usual: an outer solve that
+	// balances volumes sees the piston to 1e-13 m.
+	Tight bool
 	// PadsOut takes both pads out.
 	PadsOut bool
 }

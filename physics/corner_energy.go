@@ -77,6 +77,12 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 	}
 	energy := w - float64((push+load.Piston)*x) - float64(load.Body*y)
 	gx, hxx := f-push-load.Piston, k
+	if load.PistonRate > 0 {
+		v := x - load.FromX
+		gx += float64(load.PistonRate * v)
+		hxx += load.PistonRate
+		energy += float64(load.PistonRate * v * v / 2)
+	}
 	if in := x + c.home; in < 0 {
 		gx += float64(boreBottom * in)
 		hxx += boreBottom
@@ -181,6 +187,9 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 	// A moment counts as the force it would need at the pin.
 	e.residual = max(math.Abs(gx), math.Abs(gy), math.Abs(gt)/c.a, math.Abs(ge))
 	e.tolerance = max(cornerAbsolute, float64(cornerRelative*greatest))
+	if load.Tight {
+		e.tolerance *= 1e-3
+	}
 	if e.residual != e.residual { // NaN never compares, so it would never be caught below
 		e.residual = math.Inf(1)
 	}

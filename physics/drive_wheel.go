@@ -37,7 +37,7 @@ func Released(spec *CornerSpec, cond *WheelCondition, name string) (CornerState,
 	var err error
 	stuck := [2]bool{}
 	for i := range 2 {
-		stuck[i] = cond.PinFriction[i] >= seizedPin && !cond.PinAnchorSet[i]
+		stuck[i] = spec.PinFriction+cond.PinFriction[i] >= seizedPin && !cond.PinAnchorSet[i]
 	}
 	if stuck[0] || stuck[1] {
 		free := *cond
@@ -56,12 +56,8 @@ func Released(spec *CornerSpec, cond *WheelCondition, name string) (CornerState,
 		}
 	}
 	c := NewCorner(spec, cond, name)
-	for _, p := range [4]float64{2e6, 8e6, 2e6, 0} {
-		if s, _, err = c.Settle(s, &CornerLoad{Pressure: p}); err != nil {
-			return s, err
-		}
-	}
-	return s, nil
+	s, _, err = c.press(s)
+	return s, err
 }
 
 // line is the pressure at this wheel when its chamber has p [Pa].

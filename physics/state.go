@@ -31,7 +31,8 @@ type State struct {
 	Corners  [NumWheels]CornerState
 	Forces   [NumWheels]CornerForces
 	Pressure [NumWheels]float64 // [Pa] in each caliper
-	Cavity   [NumWheels]float64 // [m³] net fluid that has passed into each wheel's cavity since rest
+	Cavity   [NumWheels]float64 // [m³] fluid each wheel's cavity holds beyond its volume with the piston home and no pressure
+	Air      [NumWheels]float64 // [m³] free gas in each cavity, at one atmosphere
 	Master   MasterState
 	Vacuum   float64 // [Pa] in the booster, below atmosphere
 	Standing float64 // [m³] fluid standing in the reservoir
@@ -45,7 +46,11 @@ type MasterState struct {
 	Stroke   [2]float64 // [m] s1 relative to the secondary piston, s2
 	Pressure [2]float64 // [Pa]
 	Fluid    [2]float64 // [m³] net fluid that has entered each chamber from the reservoir since rest
+	Lean     [2]float64 // [m] the same beyond the stops: how hard a piston leans there
+	Air      [2]float64 // [m³] free gas in each chamber, at one atmosphere
 	Anchor   float64    // [m] of the sliding friction felt on reversal
+	Lever    float64    // [N] rod force of the foot alone
+	Boost    float64    // [N] added by the booster
 	Rod      float64    // [N] rod and booster force of the last step
 }
 
