@@ -62,11 +62,11 @@ func series(a, b float64) float64 {
 	return a * b / (a + b)
 }
 
-// surface is the temperature of the rubbed face: the parabola through the three
-// cells nearest to it, half a cell further out. The first cell itself is low by
-// q·dx/2k, 70 K in a hard stop.
+// surface is the temperature of the rubbed face: the end of the parabola whose
+// means are those of the three cells nearest to it. The first cell itself is
+// low by q·dx/2k, 70 K in a hard stop.
 func surface(cells []float64) float64 {
-	return float64(1.875*cells[0]) - float64(1.25*cells[1]) + float64(0.375*cells[2])
+	return (float64(11*cells[0]) - float64(7*cells[1]) + float64(2*cells[2])) / 6
 }
 
 // fourier is the grid number α·dt/dx² [1] of a step; an explicit step would be

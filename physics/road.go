@@ -4,7 +4,7 @@ import "math"
 
 const (
 	airDensity = 1.2 // [kg/m³] at 20 °C and one atmosphere
-	lockPasses = 8   // [1] more than wheels that can lock and loads that must follow
+	loadPasses = 20  // [1] each errs a fifth of the one before
 )
 
 // FrontLoad is the share of the car's weight on its front axle [1] while the
@@ -29,44 +29,56 @@ func (b *BodySpec) Resistance(speed, cos float64) float64 {
 // [m/s²], braking positive.
 //
 // A wheel locks when torque/R exceeds peak adhesion × its load at the present
-// deceleration and frees when torque/R falls to sliding adhesion × load; loads
-// and forces are settled together, wheels that lock one after the other.
+// deceleration and frees when torque/R falls to sliding adhesion × load. Loads
+// and forces are settled together first, then the wheel that exceeds most locks,
+// and they are settled again.
 func (b *BodySpec) tyres(torque *[NumWheels]float64, was [NumWheels]bool, speed float64, in *Input) (force [NumWheels]float64, locked [NumWheels]bool, decel float64) {
 	sin, cos := slope(in.Grade)
 	weight := float64(b.Mass * Gravity)
 	rolling := float64(b.Rolling * weight * cos)
-	// Speed enters the air only; standing, rolling resistance is a capacity.
 	resist := b.Resistance(speed, cos)
-	locked = was
-	ground := 0.0 // [N] that the road holds the car back with
-	for range lockPasses {
-		front := min(1, max(0, float64(b.FrontShare*cos)+float64(ground*b.CentreHeight/float64(b.Wheelbase*weight))))
-		axle := [2]float64{front, max(0, cos-front)}
-		changed := false
-		sum := 0.0
-		for w := range Wheel(NumWheels) {
-			load := float64(weight * axle[w/2] / 2)
-			grip := load * (1 - in.Surface[w])
-			ask := torque[w] / b.TyreRadius
-			peak, slide := float64(b.PeakAdhesion*grip), float64(b.SlideAdhesion*grip)
-			lock := ask > peak || (locked[w] && ask > slide)
-			if b.AntiLock || speed <= 0 {
-				lock = false
+	var ask, load [NumWheels]float64
+	for w := range Wheel(NumWheels) {
+		ask[w] = torque[w] / b.TyreRadius
+		locked[w] = was[w] && !b.AntiLock && speed > 0
+	}
+	for range NumWheels + 1 {
+		ground := 0.0 // [N] that the road holds the car back with
+		for range loadPasses {
+			front := min(cos, max(0, float64(b.FrontShare*cos)+float64(ground*b.CentreHeight/float64(b.Wheelbase*weight))))
+			axle := [2]float64{front, cos - front}
+			next := rolling - in.Drive
+			for w := range Wheel(NumWheels) {
+				load[w] = float64(weight*axle[w/2]/2) * (1 - in.Surface[w])
+				force[w] = min(ask[w], float64(b.PeakAdhesion*load[w]))
+				if locked[w] {
+					force[w] = min(ask[w], float64(b.SlideAdhesion*load[w]))
+				}
+				next += force[w]
 			}
-			force[w] = min(ask, peak)
-			if lock {
-				force[w] = slide
+			done := math.Abs(next-ground) <= 1e-9*weight
+			ground = next
+			if done {
+				break
 			}
-			changed = changed || lock != locked[w]
-			locked[w] = lock
-			sum += force[w]
 		}
-		next := sum + rolling - in.Drive
-		done := !changed && math.Abs(next-ground) <= 1e-9*weight
-		ground = next
-		if done {
+		worst, most := -1, 1.0
+		for w := range Wheel(NumWheels) {
+			if locked[w] && ask[w] <= float64(b.SlideAdhesion*load[w]) {
+				locked[w] = false // its force is what it asks: nothing else changes
+			}
+			if peak := float64(b.PeakAdhesion * load[w]); !locked[w] && ask[w] > float64(most*peak) {
+				worst = int(w)
+				most = 2
+				if peak > 0 {
+					most = ask[w] / peak
+				}
+			}
+		}
+		if worst < 0 || b.AntiLock || speed <= 0 {
 			break
 		}
+		locked[worst] = true
 	}
 	sum := force[0] + force[1] + force[2] + force[3]
 	push := in.Drive + float64(weight*sin)
