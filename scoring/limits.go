@@ -66,7 +66,7 @@ var (
 // check returns a finding when value breaks the limit. The edge itself passes:
 // exactly 80 % of the travel, 1.50 mm of lining, 30.0 % of imbalance.
 func (l limit) check(value float64, wheel string) (Finding, bool) {
-	slack := 1e-9 * max(1, l.value)
+	slack := float64(1e-9 * max(1, l.value))
 	bad := value < l.value-slack
 	if l.above {
 		bad = value > l.value+slack

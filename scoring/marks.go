@@ -187,7 +187,7 @@ func (p *Play) reading() Mark {
 		if off > far {
 			worst, far = r.Check, off
 		}
-		sum += clamp(1-off/2, 0, 1)
+		sum += clamp(1-float64(off/2), 0, 1)
 		total += off
 		n++
 	}

@@ -102,10 +102,10 @@ func Distance(p, q []float64) float64 {
 	for i := range p {
 		m := (p[i] + q[i]) / 2
 		if p[i] > 0 {
-			d += float64(p[i]*log2(p[i]/m)) / 2
+			d += float64(p[i] * log2(p[i]/m) / 2)
 		}
 		if q[i] > 0 {
-			d += float64(q[i]*log2(q[i]/m)) / 2
+			d += float64(q[i] * log2(q[i]/m) / 2)
 		}
 	}
 	return math.Sqrt(min(1, max(0, d)))

@@ -74,7 +74,7 @@ func fit(pts []point, pull, value []float64) Fit {
 	curve := make([]float64, k)
 	for i := range k {
 		at := 1 + 2*i
-		s := sqrt3 * min(pull[at], pull[at+1])
+		s := float64(sqrt3 * min(pull[at], pull[at+1]))
 		plus, minus := value[at], value[at+1]
 		switch {
 		case finite(plus) && finite(minus):

@@ -36,7 +36,7 @@ func Gain(prior []float64, like [][]float64) float64 {
 	for i := range like {
 		for o, l := range like[i] {
 			if l > 0 && prior[i] > 0 {
-				g += float64(prior[i]*l) * log2(l/outcome[o])
+				g += float64(prior[i] * l * log2(l/outcome[o]))
 			}
 		}
 	}
@@ -54,8 +54,10 @@ type scout struct {
 	classes  int
 	class    []float64 // probability of each class
 	joint    []float64 // room: [class][bin]
+	sum      []float64 // room: [bin]
 	f, g     forecast
-	pairBins int // bins of the pair gathered last
+	pairBins int         // bins of the pair gathered last
+	coarse   []*forecast // by check, made when first wanted
 }
 
 // scout groups the live hypotheses by the given grouping of all hypotheses.
@@ -95,15 +97,23 @@ func (s *scout) gather(f *forecast) {
 
 // bits is the mutual information of class and bin.
 func (s *scout) bits(bins int) float64 {
-	info := 0.0
-	for b := range bins {
-		sum := 0.0
-		for c := range s.classes {
-			sum += s.joint[c*bins+b]
+	s.sum = append(s.sum[:0], make([]float64, bins)...)
+	for c := range s.classes {
+		for b, q := range s.joint[c*bins : (c+1)*bins] {
+			s.sum[b] += q
 		}
-		for c := range s.classes {
-			if q := s.joint[c*bins+b]; q > negligible {
-				info += float64(q * quickLog2(q/float64(s.class[c]*sum)))
+	}
+	for b, q := range s.sum {
+		if q > 0 {
+			s.sum[b] = 1 / q
+		}
+	}
+	info := 0.0
+	for c := range s.classes {
+		inverse := 1 / s.class[c]
+		for b, q := range s.joint[c*bins : (c+1)*bins] {
+			if q > negligible {
+				info += float64(q * quickLog2(q*inverse*s.sum[b]))
 			}
 		}
 	}

@@ -212,8 +212,9 @@ func (s *scout) lastTwo(these []int, prices *Prices, done []bool, minutes float6
 	for i, a := range these {
 		for _, b := range these[i+1:] {
 			if prices.both(a, b, done) <= minutes {
-				s.pair(a, b)
-				consider(a, s.pairBins)
+				if s.pair(a, b); s.pairBins > 0 {
+					consider(a, s.pairBins)
+				}
 			}
 		}
 	}
@@ -240,13 +241,16 @@ const pairBins = 8
 // hypothesis: good enough to rank a bundle; the readings themselves are always
 // judged with all they share.
 func (s *scout) pair(a, b int) float64 {
-	if !s.p.forecast(a, s.hyps, &s.f) || !s.p.forecast(b, s.hyps, &s.g) {
-		s.pairBins = 0
+	f, g := s.rough(a), s.rough(b)
+	bins := f.bins * g.bins
+	if s.pairBins = bins; bins == 0 {
 		return 0
 	}
-	f, g := s.f.coarse(), s.g.coarse()
-	bins := f.bins * g.bins
-	both := forecast{bins: bins, p: make([]float64, len(s.hyps)*bins)}
+	both := &s.g
+	if both.bins = bins; cap(both.p) < len(s.hyps)*bins {
+		both.p = make([]float64, len(s.hyps)*bins)
+	}
+	both.p = both.p[:len(s.hyps)*bins]
 	for i := range s.hyps {
 		for x := range f.bins {
 			for y := range g.bins {
@@ -254,9 +258,24 @@ func (s *scout) pair(a, b int) float64 {
 			}
 		}
 	}
-	s.gather(&both)
-	s.pairBins = bins
+	s.gather(both)
 	return s.bits(bins)
+}
+
+// rough is the coarse forecast of a check, kept; it has no bins when the check
+// has not been computed.
+func (s *scout) rough(c int) *forecast {
+	if s.coarse == nil {
+		s.coarse = make([]*forecast, len(s.p.t.checks))
+	}
+	if s.coarse[c] == nil {
+		f := forecast{}
+		if s.p.forecast(c, s.hyps, &s.f) {
+			f = s.f.coarse()
+		}
+		s.coarse[c] = &f
+	}
+	return s.coarse[c]
 }
 
 // coarse gathers neighbouring bins until at most pairBins are left.

@@ -41,7 +41,7 @@ func (p *Posterior) live() (hyps []int, prob []float64, left float64) {
 
 // maxBins is the greatest number of bins a meter's displays are gathered into
 // before they are summed over. Gathering can only hide information, never make it.
-const maxBins = 64
+const maxBins = 40
 
 // A forecast is what one check would show: for each live hypothesis the
 // probability of each bin of displays.
@@ -128,7 +128,7 @@ func cumulative(x float64) float64 {
 	case x >= tableReach:
 		return 1
 	}
-	at := (x + tableReach) * tableSteps
+	at := float64((x + tableReach) * tableSteps)
 	i := int(at)
 	return phi[i] + float64((at-float64(i))*(phi[i+1]-phi[i]))
 }
@@ -140,7 +140,7 @@ const (
 
 var phi = func() (t [2*tableReach*tableSteps + 2]float64) {
 	for i := range t {
-		t[i] = 0.5 * erfc(-(float64(i)/tableSteps-tableReach)/sqrt2)
+		t[i] = 0.5 * erfc(-(float64(float64(i)/tableSteps)-tableReach)/sqrt2)
 	}
 	return t
 }()
@@ -148,8 +148,10 @@ var phi = func() (t [2*tableReach*tableSteps + 2]float64) {
 // quickLog2 is log₂ x of a positive normal number, from a table with straight
 // lines between its entries: off by at most 5e-8, for forecasts only.
 func quickLog2(x float64) float64 {
-	f, e := math.Frexp(x) // f in [½, 1)
-	at := (f - 0.5) * (2 * logSteps)
+	bits := math.Float64bits(x)
+	e := int(bits>>52) - 1022
+	f := math.Float64frombits(bits&(1<<52-1) | 1022<<52) // in [½, 1)
+	at := float64((f - 0.5) * (2 * logSteps))
 	i := int(at)
 	return float64(e) + logs[i] + float64((at-float64(i))*(logs[i+1]-logs[i]))
 }
@@ -158,7 +160,7 @@ const logSteps = 2048 // entries an octave
 
 var logs = func() (t [logSteps + 2]float64) {
 	for i := range t {
-		t[i] = log2(0.5 + float64(i)/(2*logSteps))
+		t[i] = log2(0.5 + float64(float64(i)/(2*logSteps)))
 	}
 	t[logSteps] = 0 // exactly, so that equal answers tell nothing
 	return t
