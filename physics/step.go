@@ -45,12 +45,7 @@ func (m *Model) Step(s State, in Input, ms int64) (State, error) {
 	if err := m.fluidStage(&next, &s, &in, dt); err != nil {
 		return s, err
 	}
-	var torque [NumWheels]float64
-	for w := range Wheel(NumWheels) {
-		torque[w] = m.WheelTorque(&next, w)
-	}
-	mean := m.road(&next, &torque, &in, dt)
-	m.thermal(&next, mean, &in, dt)
+	m.move(&next, &in, dt)
 	next.Millis = s.Millis + ms
 	if q := next.notFinite(); q != "" {
 		return s, &DivergedError{Tick: s.Millis, Quantity: q, Residual: 1, Tolerance: 0}

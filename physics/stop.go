@@ -135,13 +135,17 @@ func (m *Model) PedalFor(s State, decel, speed, limit float64) (float64, error) 
 	return m.footFor(&s, want, limit, func(s *State) float64 { return m.roadForce(s, max(speed, 1)) })
 }
 
-// roadForce is what tyres on a dry road make of the brakes' torques [N].
+// roadForce is what tyres on a dry road make of the brakes' torques [N] up to
+// peak adhesion; without the fall of a locked wheel, so that more foot never
+// gives less and the least foot is found.
 func (m *Model) roadForce(s *State, speed float64) float64 {
+	body := m.spec.Body
+	body.AntiLock = true
 	var torque [NumWheels]float64
 	for w := range Wheel(NumWheels) {
 		torque[w] = m.WheelTorque(s, w)
 	}
-	force, _, _ := m.spec.Body.tyres(&torque, [NumWheels]bool{}, speed, &Input{})
+	force, _, _ := body.tyres(&torque, [NumWheels]bool{}, speed, &Input{})
 	return force[0] + force[1] + force[2] + force[3]
 }
 
