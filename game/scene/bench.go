@@ -32,6 +32,8 @@ type bench struct {
 	level  pose // now without lean, for section A–A
 	well   pose // the healthy caliper under the same pedal
 	kN     int  // which of forceScales
+	axial  float64 // factor of movement as drawn
+	limit  float64 // that nothing leaves its place: lowered in a press, lifted between presses
 	scaled bool // the factor of movement has changed since the last press
 	bare   bool // labels of the parts are off
 	beside [3]Fact
@@ -56,7 +58,7 @@ type bench struct {
 }
 
 func newBench(a *App, src BenchSource) *bench {
-	b := &bench{lettering: newLettering(a.words), app: a, src: src}
+	b := &bench{lettering: newLettering(a.words), app: a, src: src, limit: 80}
 	b.cells = []Cell{
 		{axialArea, b.axialStamp, func(c *draw.Canvas) { b.axialMoving(c, &b.level, &b.view.Now) }},
 		{pinsArea, b.pinsStamp, b.drawPins},
@@ -87,9 +89,10 @@ func (b *bench) look() {
 // stand works out where the parts are.
 func (b *bench) stand() {
 	b.fitForces()
-	b.now = newPose(&b.view.Now, b.view.Axial)
+	b.fitMovement()
+	b.now = newPose(&b.view.Now, b.axial)
 	if b.view.Ghost != nil {
-		b.well = newPose(b.view.Ghost, b.view.Axial)
+		b.well = newPose(b.view.Ghost, b.axial)
 	}
 	b.level = b.now.flat()
 }

@@ -34,7 +34,7 @@ func slideAt(n float64) float64 { return slideX0 + (slideX1-slideX0)*n/slideMost
 func (b *bench) footMoving(c *draw.Canvas) {
 	th, v := c.Theme, b.view
 	arrows := b.fill("bench.scale_arrows", "n", b.num(b.scaleKN(), 0))
-	axial := b.fill("bench.scale_axial", "n", b.num(v.Axial, 0))
+	axial := b.fill("bench.scale_axial", "n", b.num(b.axial, 0))
 	c.Text(draw.Pt{X: 28, Y: 676}, draw.SmallText, th.Ink, arrows)
 	c.Text(draw.Pt{X: 28, Y: 693}, draw.SmallText, th.Ink, axial)
 	if b.scaled {
@@ -89,15 +89,15 @@ func (b *bench) titleMoving(c *draw.Canvas) {
 	b.under[1] = Fact{Caption: b.word("bench.fact_pressure"), Value: b.fill("bench.mpa", "n", b.num(v.Now.Pressure, 2)), Width: 90}
 	b.under[2] = Fact{Caption: b.word("bench.fact_time"), Value: b.fill("bench.seconds", "n", b.num(v.Time, 1)), Width: 58}
 	b.under[3] = Fact{Caption: b.word("bench.fact_seed"), Value: b.num(float64(v.Title.Seed), 0), Width: 59}
-	b.under[4] = Fact{Caption: b.word("bench.fact_scale"), Value: b.fill("bench.fact_movement", "n", b.num(v.Axial, 0)), Marked: b.scaled}
+	b.under[4] = Fact{Caption: b.word("bench.fact_scale"), Value: b.fill("bench.fact_movement", "n", b.num(b.axial, 0)), Marked: b.scaled}
 	drawTitle(c, b.lettering, b.beside[:], b.under[:])
 }
 
 func (b *bench) footStamp() uint64 {
-	return uint64(newStamp.num(b.view.Wanted, 0.5).flag(b.slider.Focused).text(b.notice()).num(b.view.Axial, 1).add(uint64(b.kN)).flag(b.scaled))
+	return uint64(newStamp.num(b.view.Wanted, 0.5).flag(b.slider.Focused).text(b.notice()).num(b.axial, 1).add(uint64(b.kN)).flag(b.scaled))
 }
 
 func (b *bench) titleStamp() uint64 {
 	v := b.view
-	return uint64(newStamp.num(v.Now.Pressure, 0.01).num(v.Time, 0.1).num(v.Axial, 1).num(v.Title.Km, 1).add(v.Title.Seed).text(v.Title.Car).flag(b.scaled))
+	return uint64(newStamp.num(v.Now.Pressure, 0.01).num(v.Time, 0.1).num(b.axial, 1).num(v.Title.Km, 1).add(v.Title.Seed).text(v.Title.Car).flag(b.scaled))
 }

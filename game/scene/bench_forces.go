@@ -77,7 +77,11 @@ func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 				tip.X -= length
 			}
 		}
-		c.Text(draw.Pt{X: tip.X - 6, Y: root.Y + 5}, st.To(draw.Right), th.Ink, b.fill("bench.kn", "n", b.num(f, 2)))
+		y := root.Y + 5
+		if i == 1 {
+			y += 19 // below the label of the bolt
+		}
+		c.Text(draw.Pt{X: tip.X - 6, Y: y}, st.To(draw.Right), th.Ink, b.fill("bench.kn", "n", b.num(f, 2)))
 	}
 }
 

@@ -171,19 +171,16 @@ func (b *bench) pressAgain() {
 	b.press()
 }
 
-func (b *bench) newPress() { b.kN, b.scaled = 0, false }
+func (b *bench) newPress() { b.kN, b.limit, b.scaled = 0, 80, false }
 
 func (b *bench) leave() { b.app.ShowCover() }
 
 // Advance lets the car move on. Words are asked for again only when a computed
 // share or a notice has come.
 func (b *bench) Advance(ms int) {
-	axial, computed, notice := b.view.Axial, b.view.Predict.Computed, b.view.Notice
+	computed, notice := b.view.Predict.Computed, b.view.Notice
 	b.src.Advance(int64(ms))
 	b.src.Numbers(b.view)
-	if b.view.Axial != axial {
-		b.scaled = true
-	}
 	if b.view.Predict.Computed != computed || b.view.Notice != notice {
 		b.look()
 		return

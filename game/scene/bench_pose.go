@@ -109,3 +109,31 @@ func (p pose) flat() pose {
 	p.lean, p.taper = [2]float64{}, [2]float64{}
 	return p
 }
+
+// fits reports whether every part stands in its place on the sheet: banjo and
+// bolt heads right of their labels, fingers left of theirs, pins in their bores.
+func (p *pose) fits() bool {
+	lean := max(p.lean[1], -p.lean[1])
+	return p.bore-68 > 318 && p.bore+21-lean*pinAt > 404 && p.bore+162+lean*pinAt < 606 &&
+		p.fingers+fingerW+lean*90 < 746 && p.piston > p.bore
+}
+
+// fitMovement draws with the view's factor, or with the largest below it at
+// which everything stands in its place: a pad knocked far back, or a body that
+// hangs on one pin, would otherwise leave the section.
+func (b *bench) fitMovement() {
+	was := b.axial
+	b.axial = min(b.view.Axial, b.limit)
+	for _, f := range [...]float64{80, 40, 20, 10, 1} {
+		if f > b.axial {
+			continue
+		}
+		p := newPose(&b.view.Now, f)
+		if b.axial, b.limit = f, f; p.fits() {
+			break
+		}
+	}
+	if was != 0 && was != b.axial {
+		b.scaled = true
+	}
+}

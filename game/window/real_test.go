@@ -31,18 +31,29 @@ func TestMain(m *testing.M) {
 }
 
 func child() error {
-	words, err := assets.English()
+	kind := os.Getenv(childEnv)
+	if kind != "1" {
+		return rateChild(kind)
+	}
+	app, err := testApp()
 	if err != nil {
 		return err
+	}
+	return Run(app, Options{Title: "Evenwear", Ready: func() { fmt.Println("up") }})
+}
+
+func testApp() (*scene.App, error) {
+	words, err := assets.English()
+	if err != nil {
+		return nil, err
 	}
 	fonts, err := assets.LoadFonts()
 	if err != nil {
-		return err
+		return nil, err
 	}
-	app := scene.NewApp(scene.Options{Words: words, Fonts: fonts, Cover: scene.Cover{
+	return scene.NewApp(scene.Options{Words: words, Fonts: fonts, Cover: scene.Cover{
 		Bench: func(*scene.App) (scene.Scene, error) { return nil, errors.New("the bench was asked for") },
-	}})
-	return Run(app, Options{Title: "Evenwear", Ready: func() { fmt.Println("up") }})
+	}}), nil
 }
 
 // A screen is a virtual one of 1280×720 whose memory can be read.
