@@ -7,6 +7,9 @@ type BenchView struct {
 	Circuit  int     // chamber that serves the wheel: 0 primary, 1 secondary
 	Ratio    float64 // [1] of the pedal
 	Disc     float64 // [mm] diameter
+	Piston   float64 // [mm] diameter
+	PinAt    float64 // [mm] each pin from the piston axis
+	PadAt    float64 // [mm] centre of a half pad from the piston axis
 	Vented   bool
 	Now      CaliperView
 	Ghost    *CaliperView // the healthy caliper under the same pedal, when a cause is in

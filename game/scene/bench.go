@@ -29,13 +29,13 @@ type bench struct {
 	now    pose
 	left   pose // where it stood before it jumped, with reduced motion
 	jumped bool
-	level  pose // now without lean, for section A–A
-	well   pose // the healthy caliper under the same pedal
-	kN     int  // which of forceScales
+	level  pose    // now without lean, for section A–A
+	well   pose    // the healthy caliper under the same pedal
+	kN     int     // which of forceScales
 	axial  float64 // factor of movement as drawn
 	limit  float64 // that nothing leaves its place: lowered in a press, lifted between presses
-	scaled bool // the factor of movement has changed since the last press
-	bare   bool // labels of the parts are off
+	scaled bool    // the factor of movement has changed since the last press
+	bare   bool    // labels of the parts are off
 	beside [3]Fact
 	under  [5]Fact
 	cells  []Cell
@@ -90,9 +90,9 @@ func (b *bench) look() {
 func (b *bench) stand() {
 	b.fitForces()
 	b.fitMovement()
-	b.now = newPose(&b.view.Now, b.axial)
+	b.now = newPose(b.view, &b.view.Now, b.axial)
 	if b.view.Ghost != nil {
-		b.well = newPose(b.view.Ghost, b.axial)
+		b.well = newPose(b.view, b.view.Ghost, b.axial)
 	}
 	b.level = b.now.flat()
 }
@@ -150,6 +150,7 @@ const (
 )
 
 func (s stamp) pose(p *pose) stamp {
+	s = s.num(p.radius, seen).num(p.pinAt, seen)
 	for i := range 2 {
 		s = s.num(p.plate[i], seen).num(p.lean[i], seen/100).num(p.lining[i], seen).num(p.disc[i], seen)
 	}

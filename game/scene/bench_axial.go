@@ -77,35 +77,38 @@ func (b *bench) axialMoving(c *draw.Canvas, p *pose, v *play.CaliperView) {
 	at := func(dx, h float64) draw.Pt { return p.body(axisAA, dx, h) }
 	tip := func(dx, h float64) draw.Pt { return p.finger(axisAA, dx, h) }
 
-	b.hose(c, at(-37, 15), v.Pressure)
-	b.fluid(c, []draw.Pt{at(-20, 35), at(1, 35), at(1, 25), at(-20, 25)}, v.Pressure)
-	chamber := []draw.Pt{at(0, 56), {X: p.piston, Y: axisAA - 56}, {X: p.piston, Y: axisAA + 56}, at(0, -56)}
+	r := p.radius
+	in := r * 0.535 // height of the inlet
+
+	b.hose(c, at(-37, in-15), v.Pressure)
+	b.fluid(c, []draw.Pt{at(-20, in+5), at(1, in+5), at(1, in-5), at(-20, in-5)}, v.Pressure)
+	chamber := []draw.Pt{at(0, r), {X: p.piston, Y: axisAA - r}, {X: p.piston, Y: axisAA + r}, at(0, -r)}
 	b.fluid(c, chamber, v.Pressure)
 
-	shell := []draw.Pt{at(-20, 74), at(60, 74), at(80, 88), tip(16, 88), tip(fingerW, 76), tip(fingerW, -45), tip(0, -37),
-		tip(0, 59), at(106, 59), at(106, 56), at(0, 56), at(0, 35), at(-20, 35)}
-	lower := []draw.Pt{at(-20, 25), at(0, 25), at(0, -56), at(106, -56), at(106, -74), at(-20, -74)}
+	shell := []draw.Pt{at(-20, r+18), at(60, r+18), at(80, 88), tip(16, 88), tip(fingerW, 76), tip(fingerW, -45), tip(0, -37),
+		tip(0, 59), at(106, 59), at(106, r), at(0, r), at(0, in+5), at(-20, in+5)}
+	lower := []draw.Pt{at(-20, in-5), at(0, in-5), at(0, -r), at(106, -r), at(106, -r-18), at(-20, -r-18)}
 	b.part(c, shell, th.Body, draw.HatchBody, at(0, 0), draw.Visible)
 	b.part(c, lower, th.Body, draw.HatchBody, at(0, 0), draw.Visible)
 
 	b.pistonSection(c, p, axisAA)
 	b.seal(c, p, axisAA, v)
 	b.pads(c, p, axisAA, 54, -49, 47, -45)
-	b.zigzag(c, at(106, -64), draw.Pt{X: p.piston + 108, Y: axisAA + 60}, 6, 5, draw.Visible.Wide(3).In(th.Rub))
+	b.zigzag(c, at(106, -r-8), draw.Pt{X: p.piston + 108, Y: axisAA + r + 4}, 6, 5, draw.Visible.Wide(3).In(th.Rub))
 
 	// Banjo: bolt head, two washers, eye, all on the body.
 	for _, q := range [...]struct {
 		x, w, h float64
 		k       draw.HatchKind
 	}{{-68, 15, 13.5, plain}, {-53, 5, 12, draw.HatchWasher}, {-48, 23, 15, plain}, {-25, 5, 12, draw.HatchWasher}} {
-		o := []draw.Pt{at(q.x, 30+q.h), at(q.x+q.w, 30+q.h), at(q.x+q.w, 30-q.h), at(q.x, 30-q.h)}
+		o := []draw.Pt{at(q.x, in+q.h), at(q.x+q.w, in+q.h), at(q.x+q.w, in-q.h), at(q.x, in-q.h)}
 		pen := draw.Visible
 		if q.k == draw.HatchWasher {
 			pen = draw.Thin
 		}
 		b.part(c, o, th.Piston, q.k, o[0], pen)
 	}
-	c.Line(at(-80, 30), at(8, 30), draw.Centre)
+	c.Line(at(-80, in), at(8, in), draw.Centre)
 	c.Line(at(-28, 0), draw.Pt{X: p.fingers + 40, Y: axisAA}, draw.Centre)
 	c.Line(draw.Pt{X: discX, Y: 80}, draw.Pt{X: discX, Y: 283}, draw.Centre)
 	b.figureInFluid(c, (p.bore+p.piston)/2, p.piston-p.bore, p.piston+58, axisAA, v.Pressure)
@@ -118,6 +121,6 @@ func (b *bench) axialMoving(c *draw.Canvas, p *pose, v *play.CaliperView) {
 		b.leader(c, draw.Pt{X: 746, Y: 87 + 22*float64(i)}, e)
 	}
 	b.leader(c, draw.Pt{X: 746, Y: 241}, draw.Pt{X: 548, Y: 269})
-	b.dotLine(c, draw.Pt{X: 322, Y: 128}, at(-37, 24))
-	b.dotLine(c, draw.Pt{X: 330, Y: 269}, draw.Pt{X: p.piston + 83, Y: axisAA + 70})
+	b.dotLine(c, draw.Pt{X: 322, Y: 128}, at(-37, in-6))
+	b.dotLine(c, draw.Pt{X: 330, Y: 269}, draw.Pt{X: p.piston + 83, Y: axisAA + r + 14})
 }

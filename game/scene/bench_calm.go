@@ -41,11 +41,12 @@ func (b *bench) jump(a play.Act) {
 // outline draws where body and plates of section B–B stood.
 func (b *bench) outline(c *draw.Canvas, g *pose) {
 	line := func(a, z draw.Pt) { c.Line(a, z, draw.Hidden) }
-	line(g.body(axisBB, -20, 74), g.body(axisBB, -20, -74))
-	for pad := range 2 {
-		line(g.back(axisBB, pad, 107), g.back(axisBB, pad, -107))
+	line(g.body(axisBB, -20, g.radius+18), g.body(axisBB, -20, -g.radius-18))
+	pad := g.pad()
+	for i := range 2 {
+		line(g.back(axisBB, i, pad), g.back(axisBB, i, -pad))
 	}
-	for _, f := range [2][2]float64{{90, 25}, {-25, -90}} {
+	for _, f := range [2][2]float64{{pad - 17, 25}, {-25, 17 - pad}} {
 		line(g.finger(axisBB, fingerW, f[0]), g.finger(axisBB, fingerW, f[1]))
 	}
 }

@@ -60,10 +60,7 @@ func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 		if f < 0.03 && f > -0.03 { // what grease and boots take is in the balance line
 			continue
 		}
-		h := pinAt
-		if i == 1 {
-			h = -pinAt
-		}
+		h := p.pin(i)
 		root := p.body(axisBB, 17, h)
 		col := th.Ink
 		if v.Pins[i] != "free" {
@@ -91,21 +88,17 @@ func (b *bench) pinLabels(c *draw.Canvas, p *pose, v *play.CaliperView) {
 		return
 	}
 	mm := b.view.BodyEnds
-	b.pinLabel(c, 318, pinLabelID(v.Pins[0], 0), b.num(mm[0], 2), draw.Pt{X: pinTip(p, 0) + 4, Y: axisBB - pinAt + 9})
+	b.pinLabel(c, 318, pinLabelID(v.Pins[0], 0), b.num(mm[0], 2), draw.Pt{X: pinTip(p, 0) + 4, Y: axisBB - p.pinAt + 9})
 	b.pinLabel(c, 386, halfLabelID(v.Half[1], 0), b.num(v.Half[1][0], 2), p.mid(1, 67))
 	b.pinLabel(c, 540, halfLabelID(v.Half[1], 1), b.num(v.Half[1][1], 2), p.mid(1, -78))
-	b.pinLabel(c, 590, pinLabelID(v.Pins[1], 1), b.num(mm[1], 2), draw.Pt{X: pinTip(p, 1) + 12, Y: axisBB + pinAt + 3})
-	b.dotLine(c, draw.Pt{X: 374, Y: 367}, p.body(axisBB, 3, 114))
-	b.dotLine(c, draw.Pt{X: 392, Y: 572}, p.body(axisBB, 86, -61))
-	b.dotLine(c, draw.Pt{X: 388, Y: 603}, p.body(axisBB, 28, -pinAt))
+	b.pinLabel(c, 590, pinLabelID(v.Pins[1], 1), b.num(mm[1], 2), draw.Pt{X: pinTip(p, 1) + 12, Y: axisBB + p.pinAt + 3})
+	b.dotLine(c, draw.Pt{X: 374, Y: 367}, p.body(axisBB, 3, p.radius+58))
+	b.dotLine(c, draw.Pt{X: 392, Y: 572}, p.body(axisBB, 86, -p.radius-5))
+	b.dotLine(c, draw.Pt{X: 388, Y: 603}, p.body(axisBB, 28, -p.pinAt))
 }
 
 func pinTip(p *pose, i int) float64 {
-	h := pinAt
-	if i == 1 {
-		h = -pinAt
-	}
-	return min(p.body(axisBB, 162, h).X, 590)
+	return min(p.body(axisBB, 162, p.pin(i)).X, 590)
 }
 
 // mid is the middle of a lining at h.

@@ -83,7 +83,7 @@ func (b *bench) keysNow() {
 }
 
 // shareRect is what answers the prediction: the scale with room for a finger.
-var shareRect = draw.Rect{X: shareX0 - 6, Y: shareY - 32, W: shareX1 - shareX0 + 12, H: 44}
+var shareRect = draw.Rect{X: shareX0 - 6, Y: shareY - 44, W: shareX1 - shareX0 + 12, H: 46}
 
 func (b *bench) drawKeys(cell int) func(c *draw.Canvas) {
 	return func(c *draw.Canvas) {

@@ -79,7 +79,7 @@ func testApp(t testing.TB, slate bool) *App {
 // at puts a caliper on the bench under a foot [N] that gives mpa.
 func (b *benchCar) at(t testing.TB, cond physics.WheelCondition, pins [2]string, foot, mpa float64) *benchCar {
 	v := &b.view
-	*v = play.BenchView{Wheel: "front_left", Ratio: 3.8, Disc: 256, Vented: true, Foot: foot, Wanted: foot, Down: foot > 0, Slow: 1, Level: 0.8}
+	*v = play.BenchView{Wheel: "front_left", Ratio: 3.8, Disc: 256, Piston: 54, PinAt: 65, PadAt: 28, Vented: true, Foot: foot, Wanted: foot, Down: foot > 0, Slow: 1, Level: 0.8}
 	v.Title = play.Title{Car: "compact hatchback", Km: 61400, Seed: 4117}
 	v.Now, v.Plot, v.BodyEnds = caliper(t, cond, pins, mpa)
 	if mpa == 0 {

@@ -77,13 +77,15 @@ var hoseDash = []float64{5, 3}
 // pistonSection draws the hollow piston, open towards the pad.
 func (b *bench) pistonSection(c *draw.Canvas, p *pose, axis float64) {
 	at := func(dx, h float64) draw.Pt { return p.inner(axis, dx, h) }
-	hollow := []draw.Pt{at(25, 42), at(pistonL, 42), at(pistonL, -42), at(25, -42)}
+	r := p.radius
+	w := r - 14 // of the hollow
+	hollow := []draw.Pt{at(25, w), at(pistonL, w), at(pistonL, -w), at(25, -w)}
 	c.Polygon(hollow, c.Theme.Paper)
-	cup := []draw.Pt{at(0, 56), at(pistonL, 56), at(pistonL, 42), at(25, 42), at(25, -42), at(pistonL, -42), at(pistonL, -56), at(0, -56)}
+	cup := []draw.Pt{at(0, r), at(pistonL, r), at(pistonL, w), at(25, w), at(25, -w), at(pistonL, -w), at(pistonL, -r), at(0, -r)}
 	b.part(c, cup, c.Theme.Piston, draw.HatchPiston, at(0, 0), draw.Visible)
-	c.Line(at(pistonL, 42), at(pistonL, -42), draw.Visible)
+	c.Line(at(pistonL, w), at(pistonL, -w), draw.Visible)
 	if b.view.Now.PistonStuck {
-		for _, h := range [2]float64{57, -57} {
+		for _, h := range [2]float64{r + 1, -r - 1} {
 			c.Rust(at(8, h), at(70, h))
 		}
 	}
@@ -92,13 +94,13 @@ func (b *bench) pistonSection(c *draw.Canvas, p *pose, axis float64) {
 // seal draws the square seal in its groove. It rolls with the piston until the
 // groove stops it: its inner edge is drawn over by the piston's travel.
 func (b *bench) seal(c *draw.Canvas, p *pose, axis float64, v *play.CaliperView) {
-	roll := 0.0
+	r, roll := p.radius, 0.0
 	if v.Seal != 0 {
 		roll = math.Copysign(min(math.Abs(v.Seal)*4, 3), v.Seal)
 	}
 	for _, s := range [2]float64{1, -1} {
-		o := []draw.Pt{p.body(axis, 80, s*65), p.body(axis, 92, s*65), p.body(axis, 92+roll, s*56), p.body(axis, 80+roll, s*56)}
-		groove := []draw.Pt{p.body(axis, 79, s*66), p.body(axis, 94, s*66), p.body(axis, 96, s*56), p.body(axis, 79, s*56)}
+		o := []draw.Pt{p.body(axis, 80, s*(r+9)), p.body(axis, 92, s*(r+9)), p.body(axis, 92+roll, s*r), p.body(axis, 80+roll, s*r)}
+		groove := []draw.Pt{p.body(axis, 79, s*(r+10)), p.body(axis, 94, s*(r+10)), p.body(axis, 96, s*r), p.body(axis, 79, s*r)}
 		c.Polygon(groove, c.Theme.Paper)
 		c.Outline(groove, draw.Thin)
 		c.Polygon(o, c.Theme.Rub)

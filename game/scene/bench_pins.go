@@ -23,7 +23,8 @@ func (b *bench) pinsStill(c *draw.Canvas) {
 
 	for _, up := range [2]float64{1, -1} {
 		// The carrier round the pin: open towards the body, blind at the far end.
-		y := func(h float64) float64 { return axisBB - up*h }
+		// h is measured for a pin 133 from the axis; the carrier goes with its pins.
+		y := func(h float64) float64 { return axisBB - up*(h-133+b.view.PinAt*trueScale) }
 		block := []draw.Pt{{X: 525, Y: y(158)}, {X: 609, Y: y(158)}, {X: 609, Y: y(111)}, {X: 525, Y: y(111)},
 			{X: 525, Y: y(119)}, {X: 602, Y: y(119)}, {X: 602, Y: y(147)}, {X: 525, Y: y(147)}}
 		b.part(c, block, th.Carrier, draw.HatchCarrier, block[0], draw.Visible)
@@ -70,32 +71,34 @@ func (b *bench) pinsMoving(c *draw.Canvas, p *pose, v *play.CaliperView) {
 	at := func(dx, h float64) draw.Pt { return p.body(axisBB, dx, h) }
 	b.discFromRim(c, b.view.Turn)
 
+	r, up := p.radius, p.pinAt+25
 	// Bleed screw: the passage leaves the bore at its highest point.
-	b.fluid(c, []draw.Pt{at(4, 70), at(10, 70), at(10, 56), at(4, 56)}, v.Pressure)
-	b.fluid(c, []draw.Pt{at(0, 56), p.inner(axisBB, 0, 56), p.inner(axisBB, 0, -56), at(0, -56)}, v.Pressure)
-	shell := []draw.Pt{at(-20, 74), at(-9, 74), at(-9, 88), at(2, 88), at(2, 66), at(4, 66), at(4, 56), at(0, 56), at(0, -56), at(104, -56),
-		at(104, -74), at(59, -74), at(59, -158), at(35, -158), at(35, -74), at(-20, -74)}
-	crown := []draw.Pt{at(10, 56), at(10, 66), at(12, 66), at(12, 88), at(17, 88), at(17, 74), at(35, 74), at(35, 158), at(59, 158),
-		at(59, 74), at(104, 74), at(104, 56)}
+	b.fluid(c, []draw.Pt{at(4, r+14), at(10, r+14), at(10, r), at(4, r)}, v.Pressure)
+	b.fluid(c, []draw.Pt{at(0, r), p.inner(axisBB, 0, r), p.inner(axisBB, 0, -r), at(0, -r)}, v.Pressure)
+	shell := []draw.Pt{at(-20, r+18), at(-9, r+18), at(-9, r+32), at(2, r+32), at(2, r+10), at(4, r+10), at(4, r), at(0, r), at(0, -r), at(104, -r),
+		at(104, -r-18), at(59, -r-18), at(59, -up), at(35, -up), at(35, -r-18), at(-20, -r-18)}
+	crown := []draw.Pt{at(10, r), at(10, r+10), at(12, r+10), at(12, r+32), at(17, r+32), at(17, r+18), at(35, r+18), at(35, up), at(59, up),
+		at(59, r+18), at(104, r+18), at(104, r)}
 	b.part(c, shell, th.Body, draw.HatchBody, at(0, 0), draw.Visible)
 	b.part(c, crown, th.Body, draw.HatchBody, at(0, 0), draw.Visible)
-	screw := []draw.Pt{at(2, 67), at(2, 92), at(-2, 94), at(-2, 104), at(3, 106), at(3, 119), at(11, 119), at(11, 106), at(16, 104), at(16, 94), at(12, 92), at(12, 67)}
+	screw := []draw.Pt{at(2, r+11), at(2, r+36), at(-2, r+38), at(-2, r+48), at(3, r+50), at(3, r+63), at(11, r+63), at(11, r+50), at(16, r+48), at(16, r+38), at(12, r+36), at(12, r+11)}
 	b.part(c, screw, th.Pin, plain, screw[0], draw.Thin.Wide(1.6))
-	c.Line(at(7, 64), at(7, 124), draw.Centre)
+	c.Line(at(7, r+8), at(7, r+68), draw.Centre)
 
 	b.pistonSection(c, p, axisBB)
 	b.seal(c, p, axisBB, v)
-	for _, h := range [2]float64{90, -90} { // edges of the bridge, in front of the cut
+	pad := p.pad()
+	for _, h := range [2]float64{pad - 17, 17 - pad} { // edges of the bridge, in front of the cut
 		c.Line(draw.Pt{X: p.bore + 107, Y: axisBB - h}, p.finger(axisBB, 0, h), draw.InFront)
 	}
-	b.pads(c, p, axisBB, 107, -107, 97, -97)
-	for _, f := range [2][2]float64{{90, 25}, {-25, -90}} {
+	b.pads(c, p, axisBB, pad, -pad, pad-10, 10-pad)
+	for _, f := range [2][2]float64{{pad - 17, 25}, {-25, 17 - pad}} {
 		o := []draw.Pt{p.finger(axisBB, 0, f[0]), p.finger(axisBB, fingerW, f[0]), p.finger(axisBB, fingerW, f[1]), p.finger(axisBB, 0, f[1])}
 		b.part(c, o, th.Body, draw.HatchBody, p.finger(axisBB, 0, 0), draw.Visible)
 	}
 	rub := draw.Visible.Wide(3).In(th.Rub)
 	for _, side := range [2]float64{1, -1} {
-		b.zigzag(c, at(105, side*65), p.inner(axisBB, 110, side*59), 6, 5, rub)
+		b.zigzag(c, at(105, side*(r+9)), p.inner(axisBB, 110, side*(r+3)), 6, 5, rub)
 	}
 	for i := range 2 {
 		b.pin(c, p, i, v)
@@ -107,11 +110,7 @@ func (b *bench) pinsMoving(c *draw.Canvas, p *pose, v *play.CaliperView) {
 // pin draws one guide pin: bolt, sleeve, boot, and what is in its bore.
 func (b *bench) pin(c *draw.Canvas, p *pose, i int, v *play.CaliperView) {
 	th := c.Theme
-	h := pinAt
-	if i == 1 {
-		h = -pinAt
-	}
-	root := p.body(axisBB, 0, h) // it moves along its bore, and never leans
+	root := p.body(axisBB, 0, p.pin(i)) // it moves along its bore, and never leans
 	at := func(dx, dh float64) draw.Pt { return draw.Pt{X: root.X + dx, Y: root.Y - dh} }
 	end := at(162, 0).X
 	const blind = 602.0

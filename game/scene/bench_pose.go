@@ -9,7 +9,7 @@ import (
 // parts, one millimetre of the car is trueScale units; only axial movement is
 // enlarged beyond that.
 const (
-	trueScale = 2.08 // [unit/mm]
+	trueScale = 2.05 // [unit/mm]
 
 	discX    = 636.0 // mid-plane of the disc
 	axisAA   = 172.0 // height of the piston axis in section A–A
@@ -19,13 +19,13 @@ const (
 	pistonL  = 116.0 // piston, end to end
 	bodyL    = 280.0 // bottom of the bore to the face of the fingers
 	fingerW  = 28.0  // fingers, along the axis
-	padHalf  = 28.0  // [mm] centre of a half pad from the piston axis
-	pinAt    = 133.0 // [unit] each pin from the piston axis
 )
 
 // A pose is where the parts of one caliper stand on the sheet [unit]: x to the
 // right is outboard, h is upwards from the piston axis.
 type pose struct {
+	radius  float64    // of the piston
+	pinAt   float64    // each pin from the piston axis
 	axial   float64    // [unit/mm] of axial movement
 	disc    [2]float64 // inner and outer face
 	plate   [2]float64 // disc side of each backing plate, on the axis
@@ -40,9 +40,9 @@ type pose struct {
 // newPose works out where everything stands. Gaps, travel and squeeze are
 // enlarged by factor; thicknesses are not. Piston and body follow the plates
 // they push, as they do in the car, so a worn lining never leaves a false gap.
-func newPose(v *play.CaliperView, factor float64) pose {
-	const up = padHalf * trueScale
-	p := pose{axial: factor * trueScale}
+func newPose(b *play.BenchView, v *play.CaliperView, factor float64) pose {
+	up := b.PadAt * trueScale
+	p := pose{radius: b.Piston / 2 * trueScale, pinAt: b.PinAt * trueScale, axial: factor * trueScale}
 	half := v.DiscThickness / 2 * trueScale
 	p.disc = [2]float64{discX - half, discX + half}
 	for pad, side := range [2]float64{-1, 1} {
@@ -110,11 +110,22 @@ func (p pose) flat() pose {
 	return p
 }
 
+// pin is the height of the upper (0) or lower (1) pin.
+func (p *pose) pin(i int) float64 {
+	if i == 1 {
+		return -p.pinAt
+	}
+	return p.pinAt
+}
+
+// pad is the half height of a backing plate: it stands between the pins.
+func (p *pose) pad() float64 { return min(107, p.pinAt-26) }
+
 // fits reports whether every part stands in its place on the sheet: banjo and
 // bolt heads right of their labels, fingers left of theirs, pins in their bores.
 func (p *pose) fits() bool {
 	lean := max(p.lean[1], -p.lean[1])
-	return p.bore-68 > 318 && p.bore+21-lean*pinAt > 404 && p.bore+162+lean*pinAt < 606 &&
+	return p.bore-68 > 318 && p.bore+21-lean*p.pinAt > 404 && p.bore+162+lean*p.pinAt < 606 &&
 		p.fingers+fingerW+lean*90 < 746 && p.piston > p.bore
 }
 
@@ -128,7 +139,7 @@ func (b *bench) fitMovement() {
 		if f > b.axial {
 			continue
 		}
-		p := newPose(&b.view.Now, f)
+		p := newPose(b.view, &b.view.Now, f)
 		if b.axial, b.limit = f, f; p.fits() {
 			break
 		}

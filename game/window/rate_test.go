@@ -34,7 +34,7 @@ func newPumping() *pumping {
 		TiltShare: 0.30, Boot: 300, TiltRate: 50, Gap: [2]float64{0.12 * physics.Millimetre, 0.12 * physics.Millimetre}, EarRate: 20e6,
 	}
 	p := &pumping{corner: physics.NewCorner(&spec, &physics.WheelCondition{}, "front_left")}
-	p.view = play.BenchView{Wheel: "front_left", Ratio: 3.8, Disc: 256, Vented: true, Axial: 80, Down: true, Slow: 1}
+	p.view = play.BenchView{Wheel: "front_left", Ratio: 3.8, Disc: 256, Piston: 54, PinAt: 65, PadAt: 28, Vented: true, Axial: 80, Down: true, Slow: 1}
 	p.view.Predict = play.PredictView{Said: -1, Computed: -1}
 	p.view.Now = play.CaliperView{DiscThickness: 22, Pins: [2]string{"free", "free"}, Lining: [2][2]float64{{11, 11}, {11, 11}}}
 	p.Advance(0)
