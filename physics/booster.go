@@ -1,36 +1,61 @@
 package physics
 
-// BoosterForce is what the booster adds [N] to a rod force [N] with this vacuum
-// [Pa]: nothing below the threshold, then gain × the excess, up to what the
-// vacuum can give (the knee), after which only muscle adds.
+import "evenwear/physics/exact"
+
+// BoosterForce is what the booster adds [N] to a rod force with this vacuum [Pa]:
+// nothing below the threshold, then gain × the rest, up to what the diaphragm
+// can give with the vacuum there is (the knee).
 func (m *Model) BoosterForce(rod, vacuum float64) float64 {
 	b := &m.spec.Booster
-	if b.Vacuum <= 0 {
-		return 0
-	}
-	return max(0, min(float64(b.Gain*(rod-b.Threshold)), float64(b.Ceiling*vacuum/b.Vacuum)))
+	return min(b.Gain*max(0, rod-b.Threshold), m.ceiling(vacuum))
 }
 
-// breathe moves the booster's vacuum by dt [s] after its force changed from
-// before to after [N]:
-//
-//	engine running   V' = V + (V_full − V)·dt/(τ + dt)   backward Euler, stable for any dt
-//	engine off       V' = V/(1 + leak·dt)
-//	foot coming off  air enters the working side: a full release from the ceiling vents a share
-//
-// The vent counts the force given up, so a light touch costs little vacuum.
-func (m *Model) breathe(vacuum, before, after float64, engine bool, dt float64) float64 {
+// ceiling is the greatest force [N] with this vacuum.
+func (m *Model) ceiling(vacuum float64) float64 {
 	b := &m.spec.Booster
 	if b.Vacuum <= 0 {
 		return 0
 	}
-	if before > after && b.Ceiling > 0 {
-		vacuum -= float64(b.Vent*b.Vacuum*(before-after)/b.Ceiling) * (vacuum / b.Vacuum)
-	}
-	vacuum = max(0, vacuum/(1+float64(m.cond.VacuumLeak*dt)))
-	if engine {
-		full := float64(b.Vacuum * (1 - m.cond.BoosterLoss))
-		vacuum += (full - vacuum) * (dt / (b.Restore + dt))
-	}
-	return vacuum
+	return b.Ceiling * min(1, max(0, vacuum/b.Vacuum))
 }
+
+// demand is how far a rod force opens the booster, as a share of its ceiling at
+// full vacuum.
+func (b *BoosterSpec) demand(rod float64) float64 {
+	if b.Ceiling <= 0 {
+		return 0
+	}
+	return min(1, max(0, b.Gain*(rod-b.Threshold)/b.Ceiling))
+}
+
+// vacuum is the vacuum dt after it was s.Vacuum. Letting the foot up vents the
+// air let in behind the diaphragm into the vacuum side: a release from the
+// ceiling costs the share Vent, a smaller one its part, however many steps it
+// takes. The engine draws it out again; without it a leak eats what is left.
+//
+//	V ← V·(1 − Vent)^(drop of demand);  V ← V_e + (V − V_e)·e^(−dt/τ) or V·e^(−leak·dt)
+func (m *Model) vacuum(s *State, in *Input, dt float64) float64 {
+	b := &m.spec.Booster
+	v := s.Vacuum
+	drop := b.demand(m.spec.Pedal.Ratio*s.Master.Foot) - b.demand(m.spec.Pedal.Ratio*in.Foot)
+	if drop > 0 && b.Vent > 0 {
+		v *= exact.Pow(1-b.Vent, drop)
+	}
+	if !in.Engine {
+		if m.cond.VacuumLeak > 0 {
+			v *= exact.Exp(-m.cond.VacuumLeak * dt)
+		}
+		return v
+	}
+	full := m.engineVacuum()
+	if v == full {
+		return v
+	}
+	if b.Restore <= 0 {
+		return full
+	}
+	return full + float64((v-full)*exact.Exp(-dt/b.Restore))
+}
+
+// engineVacuum is what the engine draws [Pa].
+func (m *Model) engineVacuum() float64 { return m.spec.Booster.Vacuum * (1 - m.cond.BoosterLoss) }

@@ -1,173 +1,233 @@
 package physics
 
-import "math"
-
-const (
-	hydraulicIterations = 100
-	hydraulicTolerance  = 1e-14 // [m³] volume left unbalanced in any chamber or wheel
-	hydraulicHalvings   = 16
+import (
+	"fmt"
+	"math"
 )
 
-// hydraulics is one implicit step of all fluid: unknowns are both pistons and
-// the four wheel pressures,
-//
-//	wheel    stored(p_w) − stored_0 − Δt·(q_line − q_loss)                    = 0
-//	chamber  A·(s − s_0) − Δt·(Σ q_line − q_feed) − gas given up since s_0    = 0
-//
-// Each caliper is condensed by its dx/dp, so a Newton iteration is four 1×1
-// eliminations and one 2×2 solve. Backward Euler: stable at any Δt, first order.
-type hydraulics struct {
-	m     *Model
-	start *State
-	in    *Input
-	dt    float64
-	push  push
-	lines [NumWheels]line
-	load  [NumWheels]CornerLoad
-
-	v       [2]float64 // unknown of each piston
-	w       [NumWheels]float64
-	corner  [NumWheels]CornerState
-	forces  [NumWheels]CornerForces
-	chamber [2]float64 // [Pa]
-	volume  [NumWheels]float64
-	fed     [2]float64 // [m³/s]
-	lost    [NumWheels]float64
-
-	// residuals and slopes of the present point
-	rw, rww, rwp [NumWheels]float64
-	rc           [2]float64
-	j            [2][2]float64
-	norm         float64
+// flow is what one step works out and forgets.
+type flow struct {
+	dt       float64
+	from     *State
+	push     float64 // [N] η × rod and booster force
+	grip     float64 // [N] greatest sliding friction of seals and booster
+	friction float64 // [N] now
+	stick    float64 // [N/m] its stiffness, 0 while it slides
+	thick    float64 // [1] viscosity over that at 20 °C
+	coarse   bool    // wheels turn too far in this step to follow the discs' faces
+	wheel    [NumWheels]cavity
+	chamber  [2]chamber
 }
 
-// evaluate works out residuals and slopes at the present unknowns.
-func (h *hydraulics) evaluate() error {
-	m, s := h.m, h.start
-	u := m.stroke(0, h.v[0]) + m.stroke(1, h.v[1])
-	var pv, pu [2]float64
-	for i := range 2 {
-		h.chamber[i], pv[i], pu[i] = m.chamber(i, &h.push, h.v[i], u)
+// A DivergedError says that a step found no balance. The state it was asked to
+// step is unchanged.
+type DivergedError struct {
+	Millis   int64  // [ms] of the state the step started from
+	Quantity string // "fluid", "speed", …
+	Residual float64
+	Unit     string
+}
+
+func (e *DivergedError) Error() string {
+	return fmt.Sprintf("step from %d ms: %s does not balance, residual %.3g %s", e.Millis, e.Quantity, e.Residual, e.Unit)
+}
+
+const (
+	volumeTolerance = 1e-11 // [m³] 1e-5 cm³, a pedal's 0.1 µm
+	stepIterations  = 60
+	stepHalvings    = 6
+	sealDrag        = 400.0 // [N·s/m] of the seal's rubber on a moving piston; assumed, as the pins' grease
+	pressureStep    = 0.5e6 // [Pa] greatest change of chamber pressure followed in one solve
+	pressRise       = 0.05  // [s] in which a foot comes down at the start of a long step
+	mostSubsteps    = 64
+)
+
+// hydraulics advances pedal, pressures, fluid and calipers by dt. A jump of the
+// foot is followed in equal parts, because seals and pins remember the way.
+func (m *Model) hydraulics(f *flow, s *State, in *Input, dt float64) error {
+	ratio := m.spec.Pedal.Ratio
+	s.Vacuum = m.vacuum(s, in, dt)
+	rod := float64(ratio * in.Foot)
+	force := rod + m.BoosterForce(rod, s.Vacuum)
+	was := s.Master.Rod
+	parts := 1
+	if jump := math.Abs(force-was) / m.master.area; jump > pressureStep {
+		parts = int(min(mostSubsteps, math.Ceil(jump/pressureStep)))
 	}
-	h.norm = 0
-	var out, outP [2]float64 // Σ q of a chamber's lines, with the wheels eliminated
-	for w := range Wheel(NumWheels) {
-		at := h.corner[w]
-		old := &s.Corners[w]
-		at.SealAnchor, at.PinAnchor, at.EarAnchor = old.SealAnchor, old.PinAnchor, old.EarAnchor
-		h.load[w].Pressure = h.w[w]
-		next, f, err := m.corners[w].Settle(at, &h.load[w])
-		if err != nil {
+	rise := dt
+	if dt > 0.002 && parts > 1 {
+		rise = min(dt/2, pressRise)
+	}
+	if f.coarse = m.turns(s, dt) > longestTurn; f.coarse {
+		if err := m.sweep(s); err != nil {
 			return err
 		}
-		h.corner[w], h.forces[w] = next, f
-		v, slope := m.stored(s, w, next.X, h.w[w])
-		i := m.spec.Circuit[w]
-		q, dp, dw := h.lines[w].flow(h.chamber[i], h.w[w])
-		loss, dl := h.lines[w].loss(h.w[w])
-		h.volume[w], h.lost[w] = v, loss
-		h.rw[w] = v - s.Cavity[w] - float64(h.dt*(q-loss))
-		h.rww[w] = slope + float64(m.corners[w].area*f.DxDp) - float64(h.dt*(dw-dl))
-		h.rwp[w] = -float64(h.dt * dp)
-		// A line's flow answers chamber pressure by dp + dw·∂w/∂p, ∂w/∂p = −rwp/rww.
-		out[i] += q
-		outP[i] += dp - float64(dw*h.rwp[w]/h.rww[w])
-		h.norm = max(h.norm, math.Abs(h.rw[w]))
 	}
-	for i := range 2 {
-		fed, dv, dp := m.feed(i, h.v[i], h.chamber[i])
-		h.fed[i] = fed
-		g, gs := gas(s.Master.Air[i], h.chamber[i])
-		g0, _ := gas(s.Master.Air[i], s.Master.Pressure[i])
-		soft := h.push.area * chamberDepth / m.spec.Fluid.BulkModulus
-		moved := m.stroke(i, h.v[i]) - s.Master.Stroke[i]
-		h.rc[i] = float64(h.push.area*moved) - float64(h.dt*(out[i]-fed)) - (g - g0) - float64(soft*(h.chamber[i]-s.Master.Pressure[i]))
-		byP := -float64(h.dt*(outP[i]-dp)) - gs - soft
-		byV := float64(h.dt * dv)
-		if m.stroke(i, h.v[i]) == h.v[i] {
-			byV += h.push.area
+	for i := range parts {
+		part := was + float64((force-was)*(float64(i+1)/float64(parts)))
+		if err := m.balance(f, s, in, part, rise/float64(parts)); err != nil {
+			return err
 		}
-		for k := range 2 {
-			h.j[i][k] = 0
-			if m.stroke(k, h.v[k]) == h.v[k] {
-				h.j[i][k] = float64(byP * pu[i])
-			}
-		}
-		h.j[i][i] += byV + float64(byP*pv[i])
-		h.norm = max(h.norm, math.Abs(h.rc[i]))
 	}
+	if rest := dt - rise; rest > 0 {
+		if err := m.balance(f, s, in, force, rest); err != nil {
+			return err
+		}
+	}
+	s.Master.Foot = in.Foot
 	return nil
 }
 
-// chamberDepth is the depth of fluid in a chamber that is squeezed [m].
-const chamberDepth = 0.03
-
-// solve iterates from the present unknowns to balance.
-func (h *hydraulics) solve() error {
-	if err := h.evaluate(); err != nil {
+// balance finds the end of one implicit step and writes it into s.
+//
+// Unknown are the pressures of two chambers and four wheels; pistons and
+// calipers follow from them. Newton: each wheel is condensed by its own
+// derivative, the chambers, joined by the rod's friction, are a 2×2 system.
+func (m *Model) balance(f *flow, s *State, in *Input, force, dt float64) error {
+	m.begin(f, s, in, force, dt)
+	worst, err := m.residuals(f)
+	if err != nil {
 		return err
 	}
-	for range hydraulicIterations {
-		if h.norm <= hydraulicTolerance {
-			return nil
+	for n := 0; worst > volumeTolerance; n++ {
+		if n == stepIterations {
+			return &DivergedError{Millis: s.Millis, Quantity: "fluid", Residual: worst, Unit: "m³"}
 		}
-		dv, dw := h.newton()
-		was := *h
+		dc, dw := m.newton(f)
+		from := *f
 		step := 1.0
-		for k := 0; ; k++ {
-			for i := range 2 {
-				h.v[i] = was.v[i] + float64(step*dv[i])
+		for half := 0; ; half++ {
+			for i := range dc {
+				f.chamber[i].p = from.chamber[i].p + float64(step*dc[i])
 			}
-			for w := range h.w {
-				h.w[w] = max(lowest, was.w[w]+float64(step*dw[w]))
+			for w := range dw {
+				f.wheel[w].p = from.wheel[w].p + float64(step*dw[w])
 			}
-			err := h.evaluate()
-			if err == nil && (h.norm < was.norm || k == hydraulicHalvings) {
-				break
-			}
-			if k == hydraulicHalvings {
+			var trial float64
+			if trial, err = m.residuals(f); err != nil {
 				return err
 			}
+			if trial < worst || half == stepHalvings {
+				worst = trial
+				break
+			}
 			step /= 2
-			corner, forces := was.corner, was.forces
-			h.corner, h.forces = corner, forces
 		}
 	}
-	if h.norm <= 1e3*hydraulicTolerance { // a kink between two branches: below 1e-5 mm³
-		return nil
-	}
-	return &DivergedError{Tick: h.start.Millis, Quantity: "fluid volume", Residual: h.norm, Tolerance: hydraulicTolerance, Unit: "m³"}
+	m.accept(f, s, force)
+	return nil
 }
 
-// lowest is the gauge pressure of a wheel pulled to its vapour pressure [Pa].
-const lowest = vapourFloor - Atmosphere
-
-// newton returns the step of pistons and wheel pressures.
-func (h *hydraulics) newton() (dv [2]float64, dw [NumWheels]float64) {
-	m := h.m
-	// Chamber residuals with the wheels' own residuals eliminated.
-	r := h.rc
-	for w := range Wheel(NumWheels) {
-		i := m.spec.Circuit[w]
-		_, _, dqw := h.lines[w].flow(h.chamber[i], h.w[w])
-		r[i] += float64(h.dt * dqw * h.rw[w] / h.rww[w])
+// begin lays out a step: what was, what acts.
+func (m *Model) begin(f *flow, s *State, in *Input, force, dt float64) {
+	spec := &m.spec.Master
+	f.dt, f.from = dt, s
+	f.push = spec.Efficiency * force
+	f.grip = spec.Friction + float64(spec.FrictionShare*force)
+	f.thick = 1
+	if in.Ambient != 0 {
+		f.thick = m.spec.Fluid.ViscosityAt(roomAir+in.Ambient) / m.spec.Fluid.Viscosity
 	}
-	det := float64(h.j[0][0]*h.j[1][1]) - float64(h.j[0][1]*h.j[1][0])
-	if det != 0 {
-		dv[0] = -(float64(r[0]*h.j[1][1]) - float64(r[1]*h.j[0][1])) / det
-		dv[1] = -(float64(r[1]*h.j[0][0]) - float64(r[0]*h.j[1][0])) / det
+	taken := m.taken(force, &[2]float64{})
+	for i := range f.chamber {
+		f.chamber[i] = chamber{p: s.Master.Pressure[i], had: s.Master.Fluid[i], air: s.Master.Air[i],
+			port: spec.PortArea[i] * max(0, m.master.open[i]-taken)}
 	}
-	u0 := m.stroke(0, h.v[0]) + m.stroke(1, h.v[1])
-	for w := range Wheel(NumWheels) {
-		i := m.spec.Circuit[w]
-		_, pv, pu := m.chamber(i, &h.push, h.v[i], u0)
-		dp := float64(pv * dv[i])
-		for k := range 2 {
-			if m.stroke(k, h.v[k]) == h.v[k] {
-				dp += float64(pu * dv[k])
-			}
+	for w := range f.wheel {
+		c := &f.wheel[w]
+		load := CornerLoad{Piston: in.Piston[w], Body: in.Body[w],
+			Rate: m.corners[w].grease / dt, FromY: s.Corners[w].Y, PistonRate: sealDrag / dt, FromX: s.Corners[w].X}
+		if !f.coarse {
+			load.DiscIn, load.DiscOut = m.faces(s, w)
 		}
-		dw[w] = -(h.rw[w] + float64(h.rwp[w]*dp)) / h.rww[w]
+		*c = cavity{p: s.Pressure[w], from: s.Pressure[w], start: s.Corners[w], corner: s.Corners[w], load: load,
+			celsius: s.Heat[w].Fluid, had: s.Cavity[w], air: s.Air[w], warm: s.AirWarm[w], bleed: in.Bleed[w]}
 	}
-	return dv, dw
+}
+
+// residuals works out every balance at the pressures at hand and returns the
+// greatest volume that is missing [m³].
+func (m *Model) residuals(f *flow) (float64, error) {
+	m.strokes(f)
+	worst := 0.0
+	for i := range f.chamber {
+		m.supply(i, &f.chamber[i], f)
+	}
+	for w := range f.wheel {
+		c, l := &f.wheel[w], &m.pipes[w]
+		ch := &f.chamber[l.circuit]
+		if err := m.fill(w, c, ch.p, f.chamber[l.mate].p, f.thick, f.dt); err != nil {
+			return 0, err
+		}
+		ch.residual -= float64(f.dt * c.in)
+		worst = max(worst, math.Abs(c.residual))
+	}
+	for i := range f.chamber {
+		worst = max(worst, math.Abs(f.chamber[i].residual))
+	}
+	if worst != worst {
+		worst = math.Inf(1)
+	}
+	return worst, nil
+}
+
+// newton returns the step of chamber and wheel pressures that would close every
+// balance if all were straight.
+func (m *Model) newton(f *flow) (dc [2]float64, dw [NumWheels]float64) {
+	var j [2][2]float64
+	var r [2]float64
+	give := f.chamber[0].move + f.chamber[1].move
+	for i := range 2 {
+		c := &f.chamber[i]
+		r[i] = -c.residual
+		j[i][i] = c.byP
+		for k := range 2 { // ds_i/dp_k
+			ds := 0.0
+			if i == k {
+				ds = -float64(m.master.area * c.move)
+			}
+			if f.stick > 0 {
+				ds += m.master.area * c.move * f.stick * f.chamber[k].move / (1 + float64(f.stick*give))
+			}
+			j[i][k] += float64(c.byS * ds)
+		}
+	}
+	for w := range f.wheel {
+		c := &f.wheel[w]
+		i := m.pipes[w].circuit
+		// dw = (−residual + b·dp)/a
+		j[i][i] -= float64(f.dt * (c.byP + float64(c.byW*c.b/c.a)))
+		r[i] -= float64(f.dt * c.byW * c.residual / c.a)
+	}
+	det := float64(j[0][0]*j[1][1]) - float64(j[0][1]*j[1][0])
+	dc[0] = (float64(r[0]*j[1][1]) - float64(r[1]*j[0][1])) / det
+	dc[1] = (float64(r[1]*j[0][0]) - float64(r[0]*j[1][0])) / det
+	for w := range f.wheel {
+		c := &f.wheel[w]
+		dw[w] = (float64(c.b*dc[m.pipes[w].circuit]) - c.residual) / c.a
+	}
+	return dc, dw
+}
+
+// accept writes the balanced step into s. Volumes advance by the flows, so
+// fluid is conserved to rounding and what Newton left open is not lost.
+func (m *Model) accept(f *flow, s *State, force float64) {
+	dt := f.dt
+	for i := range f.chamber {
+		c := &f.chamber[i]
+		s.Master.Stroke[i], s.Master.Pressure[i] = c.s, c.p
+		s.Master.Fluid[i] += float64(dt * c.in)
+	}
+	for w := range f.wheel {
+		c := &f.wheel[w]
+		s.Corners[w], s.Forces[w], s.Pressure[w] = c.corner, c.forces, c.p
+		s.Cavity[w] += float64(dt * (c.in - c.out))
+		s.Master.Fluid[m.pipes[w].circuit] -= float64(dt * c.in)
+		s.AirWarm[w] = c.warmed
+	}
+	if k := m.spec.Master.FrictionRate; k > 0 {
+		slip(&s.Master.Anchor, k, f.grip, s.Master.Stroke[0]+s.Master.Stroke[1])
+	}
+	s.Master.Rod = force
+	m.settleAir(f, s)
 }

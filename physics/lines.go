@@ -1,74 +1,114 @@
 package physics
 
-// A line carries fluid from a chamber to a wheel. It is worked out once a step.
-type line struct {
-	rate    float64 // [m³/(s·Pa)] 1/R with fluid at its present temperature
-	back    float64 // [m³/(s·Pa)] the same on the way back
-	hold    float64 // [Pa] kept back by a collapsed hose
-	knee    float64 // [Pa] of the pressure-reducing valve; 0 is no valve
-	slope   float64
+// A pipe is one wheel's line and cavity with the condition worked in.
+type pipe struct {
+	circuit int
+	inward  float64 // [Pa·s/m³] chamber to wheel at 20 °C
+	back    float64 // [Pa·s/m³] wheel to chamber
+	hold    float64 // [Pa] a collapsed hose keeps back
+	swell   float64 // [m³/Pa]
+	fluid   float64 // [m³]
 	leak    float64 // [m²]
-	bleed   float64 // [m²]
-	density float64
+	knee    float64 // [Pa] of the reducing valve, 0 for none
+	slope   float64
+	mate    int // chamber whose pressure holds the valve down: the front wheels'
 }
 
-// flow is the flow [m³/s] from the chamber at p into the wheel at w [Pa], and
-// its slopes. The reducing valve gives the wheel knee + slope·(p − knee); on the
-// way back it opens when the chamber falls below the wheel.
-func (l *line) flow(p, w float64) (q, dp, dw float64) {
-	out, grow := p, 1.0
-	if l.knee > 0 && p > l.knee {
-		out, grow = l.knee+float64(l.slope*(p-l.knee)), l.slope
+func newPipe(spec *Spec, cond *WheelCondition, w Wheel) pipe {
+	c := spec.Corner(w)
+	p := pipe{
+		circuit: spec.Circuit[w],
+		inward:  c.LineResistance, back: float64(c.LineResistance * (1 + cond.HoseReturn)),
+		hold: cond.HoseHold, swell: c.HoseSwell + cond.HoseSwell, fluid: c.FluidVolume, leak: cond.Leak,
+		mate: spec.Circuit[w],
 	}
-	switch {
-	case out > w:
-		return (out - w) * l.rate, grow * l.rate, -l.rate
-	case p+l.hold < w:
-		return (p + l.hold - w) * l.back, l.back, -l.back
-	}
-	return 0, 0, 0
-}
-
-// loss is what leaves the wheel's cavity for good [m³/s] at w [Pa].
-func (l *line) loss(w float64) (q, dw float64) {
-	if w > 0 {
-		q, dw = jet(l.leak, w, l.density)
-	}
-	a, b := jet(l.bleed, w, l.density)
-	return q + a, dw + b
-}
-
-// lines works out the four lines for one step.
-func (m *Model) lines(s *State, in *Input) [NumWheels]line {
-	var ls [NumWheels]line
-	f := &m.spec.Fluid
-	thin := f.kinematic(20)
-	for w := range Wheel(NumWheels) {
-		c, cond := m.spec.Corner(w), &m.cond.Wheels[w]
-		l := &ls[w]
-		r := c.LineResistance
-		if thin > 0 && s.Heat[w].Fluid != 20 {
-			r *= f.kinematic(s.Heat[w].Fluid) / thin
-		}
-		l.rate = 1 / r
-		l.back = l.rate / (1 + cond.HoseReturn)
-		l.hold, l.leak, l.bleed, l.density = cond.HoseHold, cond.Leak, in.Bleed[w], f.Density
-		if !w.Front() {
-			l.knee, l.slope = m.spec.Valve.Knee, m.spec.Valve.Slope
+	if !w.Front() && spec.Valve.Knee > 0 {
+		p.knee, p.slope = spec.Valve.Knee, spec.Valve.Slope
+		if spec.Circuit[FrontLeft] == spec.Circuit[FrontRight] {
+			p.mate = spec.Circuit[FrontLeft]
 		}
 	}
-	return ls
+	return p
 }
 
-// stored is the fluid a wheel's cavity holds beyond its volume when empty of
-// pressure [m³] with the piston at x [m], and its slope with pressure beyond
-// the piston's share:
+// outlet is the pressure the valve lets through from chamber pressure p, and its
+// derivative. Above the knee a share of the rise passes. What holds the valve
+// down is the front wheels' pressure: where that is lost it opens.
+func (l *pipe) outlet(p, front float64) (out, slope float64) {
+	if l.knee <= 0 || p <= l.knee {
+		return p, 1
+	}
+	cut := float64((1 - l.slope) * (p - l.knee))
+	if front < cut {
+		return p - max(0, front), 1
+	}
+	return p - cut, l.slope
+}
+
+// line returns the flow into the wheel [m³/s] at chamber pressure p and wheel
+// pressure w, and its derivatives. thick is the fluid's viscosity over that at
+// 20 °C; the flow is laminar (Hagen–Poiseuille).
 //
-//	A·x + hose·p + V_f·p/K − V_f·β·(T − T_0) + gas given up
-func (m *Model) stored(s *State, w Wheel, x, p float64) (v, slope float64) {
-	c, f := m.spec.Corner(w), &m.spec.Fluid
-	soft := c.HoseSwell + m.cond.Wheels[w].HoseSwell + c.FluidVolume/f.BulkModulus
-	g, gs := gas(s.Air[w], p)
-	warm := float64(c.FluidVolume * f.Expansion * (s.Heat[w].Fluid - 20))
-	return float64(m.corners[w].area*x) + float64(soft*p) + g - warm, soft + gs
+//	q = (p − w)/R inward;  q = −max(0, w − p − p_hold)/R_return back
+func (l *pipe) line(p, front, w, thick float64) (q, byP, byW float64) {
+	out, slope := l.outlet(p, front)
+	d := out - w
+	g := 1 / (l.inward * thick)
+	if d < 0 {
+		if d += l.hold; d >= 0 {
+			return 0, 0, 0
+		}
+		g = 1 / (l.back * thick)
+	}
+	return d * g, slope * g, -g
+}
+
+// cavity is what one wheel's fluid did in the iterate at hand.
+type cavity struct {
+	p, from  float64 // [Pa] now, at the start of the step
+	start    CornerState
+	corner   CornerState
+	load     CornerLoad
+	forces   CornerForces
+	celsius  float64
+	had, air float64 // [m³] Cavity and Air at the start
+	warm     float64
+	bleed    float64 // [m²]
+	gas      float64 // [m³] now
+	warmed   float64
+	in, out  float64 // [m³/s] through the line; through joint and screw
+	screw    float64 // [m³/s] through the screw alone
+	residual float64 // [m³]
+	a, b     float64 // ∂residual/∂p, −∂residual/∂p_chamber
+	byP, byW float64 // of in
+}
+
+// fill works out a wheel's balance at its pressure c.p and chamber pressure pc.
+//
+//	A·x + hose·p + V_f·(p/K(T) − β·(T − 20)) − V_gas − V_vapour = Cavity + dt·(q_line − q_leak)
+func (m *Model) fill(w int, c *cavity, pc, front, thick, dt float64) error {
+	l, corner := &m.pipes[w], &m.corners[w]
+	c.load.Pressure = c.p
+	s := c.start
+	s.X, s.Y, s.Tilt, s.Bridge = c.corner.X, c.corner.Y, c.corner.Tilt, c.corner.Bridge
+	var err error
+	if c.corner, c.forces, err = corner.Settle(s, &c.load); err != nil {
+		return err
+	}
+	fl := &m.spec.Fluid
+	warm := c.celsius - roomAir
+	squeeze := (1 + float64(softening*warm)) / fl.BulkModulus
+	gasV, gasS, warmed := gas(c.air, c.warm, c.from, c.p, dt)
+	vapV, vapS := m.vapour(l.fluid, c.celsius, c.p)
+	c.gas, c.warmed = gasV, warmed
+	volume := float64(corner.area*c.corner.X) + float64(l.swell*c.p) + float64(l.fluid*(float64(squeeze*c.p)-float64(fl.Expansion*warm))) - gasV - vapV
+	c.a = float64(corner.area*c.forces.DxDp) + l.swell + float64(l.fluid*squeeze) - gasS - vapS
+	leak, leakS := orifice(l.leak, c.p, fl.Density, leakSmooth)
+	screw, screwS := orifice(c.bleed, c.p, fl.Density, leakSmooth)
+	c.in, c.byP, c.byW = l.line(pc, front, c.p, thick)
+	c.out, c.screw = leak+screw, screw
+	c.a += float64(dt * (leakS + screwS - c.byW))
+	c.b = dt * c.byP
+	c.residual = volume - (c.had + float64(dt*(c.in-c.out)))
+	return nil
 }

@@ -2,103 +2,169 @@ package physics
 
 import "math"
 
-// stopRate turns the unknown beyond a stop into the stop.s share of the pressure
-// [Pa/m]. It is a way of writing it down: no answer depends on it.
-const stopRate = 1e9
-
-// A push is what acts on the tandem pistons during one step.
-type push struct {
-	force  float64 // [N] η·(rod + booster)
-	slide  float64 // [N] sliding friction, felt on reversal
-	rate   float64 // [N/m]
-	anchor float64 // [m]
-	area   float64 // [m²]
+// cylinder is the tandem master cylinder with the condition worked in.
+type cylinder struct {
+	area   float64    // [m²]
+	free   float64    // [m] rod travel before the pistons move
+	open   [2]float64 // [1] share of the free travel for which a port is open
+	bypass [2]float64 // [m³/(s·Pa)]
 }
 
-// push works out the step's force on the pistons. rod is the lever's force [N],
-// total with the booster's.
-func (m *Model) push(s *State, total, rod float64) push {
-	ms := &m.spec.Master
-	return push{
-		force: float64(ms.Efficiency * total),
-		slide: ms.Friction + float64(ms.FrictionShare*total),
-		rate:  ms.FrictionRate, anchor: s.Master.Anchor,
-		area: 0.25 * pi * ms.Bore * ms.Bore,
-	}
-}
+const (
+	// masterDamping is the drag of seals and rod on each piston [N·s/m]; assumed,
+	// so that springs push the pistons home at about 0.2 m/s.
+	masterDamping = 500
+	portLap       = 0.05 * Millimetre // over which a passing cup closes its port; assumed
+)
 
-// effective is the force that makes pressure [N] with the pistons at u = s1 + s2
-// and its slope. η·F of a rising foot contains the sliding friction, so the
-// element adds only when the travel turns back: up to twice its force.
-func (p *push) effective(u float64) (force, slope float64) {
-	f, k, _ := friction(p.rate, p.slide, u-p.anchor, false)
-	return p.force + p.slide - f, -k
-}
-
-// chamber is the pressure of one chamber with its piston at v [m] and its slopes
-// with v and, through the friction, with the other piston's travel:
-//
-//	p·A = η·F − (preload + rate·s)      0 ≤ v ≤ stroke
-//
-// Beyond either end v counts how hard the piston leans on its stop: the stroke
-// stays and the stop's force adds to, or takes from, the pressure. So one
-// unknown serves both a moving piston and a stopped one.
-func (m *Model) chamber(i int, p *push, v, u float64) (pressure, dv, du float64) {
-	ms := &m.spec.Master
-	f, k := p.effective(u)
-	at := min(max(v, 0), ms.Stroke[i])
-	pressure = (f - ms.SpringPreload[i] - float64(ms.SpringRate[i]*at)) / p.area
-	du = k / p.area
-	if at == v {
-		return pressure, -ms.SpringRate[i] / p.area, du
-	}
-	return pressure + float64(stopRate*(at-v)), -stopRate, du
-}
-
-// feed is the flow [m³/s] from the reservoir into chamber i at pressure p with
-// its piston at v: through the compensating port while that is uncovered, past
-// the cup when the chamber is below the reservoir, and back past a worn cup.
-func (m *Model) feed(i int, v, p float64) (q, dv, dp float64) {
-	ms := &m.spec.Master
-	if p < 0 && ms.CupResistance > 0 {
-		q, dp = -p/ms.CupResistance, -1/ms.CupResistance
-	}
-	if b := m.cond.CupBypass[i]; b > 0 && p > 0 {
-		q, dp = q-float64(b*p), dp-b
-	}
-	// The port closes over the first hundredth of a millimetre beyond its stroke,
-	// unless lost play keeps the piston in front of it even at rest.
-	open := ms.Port[i] + portEdge - m.cond.PortCover[i]
-	share := min(1, max(0, (open-v)/portEdge))
-	if share > 0 {
-		j, dj := jet(ms.PortArea[i], p, m.spec.Fluid.Density)
-		q -= share * j
-		dp -= share * dj
-		if share < 1 {
-			dv += j / portEdge
+func newCylinder(spec *Spec, cond *Condition) cylinder {
+	c := cylinder{area: 0.25 * pi * spec.Master.Bore * spec.Master.Bore, bypass: cond.CupBypass}
+	c.free = max(0, spec.Pedal.Free-max(0, cond.PortCover[0], cond.PortCover[1]))
+	for i := range 2 {
+		c.open[i] = 1
+		if cond.PortCover[i] > 0 {
+			c.open[i] = 0
+			if spec.Pedal.Free > 0 {
+				c.open[i] = max(0, 1-cond.PortCover[i]/spec.Pedal.Free)
+			}
 		}
 	}
-	return q, dv, dp
+	return c
 }
 
-const portEdge = 1e-5 // [m]
+// taken is the share of the rod's free travel taken up [1]: the rod goes through
+// it as the force grows to what the return springs hold.
+func (m *Model) taken(rod float64, stroke *[2]float64) float64 {
+	hold := min(m.spec.Master.SpringPreload[0], m.spec.Master.SpringPreload[1])
+	push := m.spec.Master.Efficiency * rod
+	off := min(1, (stroke[0]+stroke[1])/portLap)
+	switch {
+	case push <= 0:
+		return off
+	case push >= hold:
+		return 1
+	}
+	return max(off, push/hold)
+}
 
-// PedalTravel is the pedal's travel from rest [m]: the lever's ratio × the rod's
-// free travel and both strokes. The free travel is taken up against the pedal's
-// own return spring, over the force that opens the booster.
+// PedalTravel is the pedal's travel from rest [m] (ratio × rod travel).
 func (m *Model) PedalTravel(s *State) float64 {
-	p := &m.spec.Pedal
-	share := min(1, s.Master.Lever/freeForce)
-	return p.Ratio * (float64(p.Free*share) + s.Master.Stroke[0] + s.Master.Stroke[1])
+	t := &s.Master
+	return m.spec.Pedal.Ratio * (float64(m.master.free*m.taken(t.Rod, &t.Stroke)) + t.Stroke[0] + t.Stroke[1])
 }
 
-// freeForce takes up the free travel [N at the rod]; assumed.
-const freeForce = 40
-
-// stroke clips an unknown of the tandem solve to the piston's travel.
-func (m *Model) stroke(i int, v float64) float64 {
-	return min(max(v, 0), m.spec.Master.Stroke[i])
+// chamber is what one chamber did in the iterate at hand.
+type chamber struct {
+	p, s      float64
+	had, air  float64 // [m³] Fluid and Air at the start
+	port      float64 // [m²] open at the piston's home, foot as it is
+	gas       float64 // [m³] now
+	in        float64 // [m³/s] from the reservoir
+	residual  float64
+	byP, byS  float64 // ∂residual, lines left out
+	move, hit float64 // ds/d(force) [m/N], 0 at a stop
 }
 
-// finite reports whether x is a number.
-func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
+// strokes puts both pistons where their forces balance at the chamber pressures.
+//
+//	p·A = η·F + f_r − f − (preload + k·s) − c·ṡ    or s at a stop
+//	f   = clamp(k_f·(s1 + s2 − anchor), −f_r, +f_r)
+//
+// f_r = 15 N + 3 % of F; a rising foot slides, so that f = f_r and η alone
+// counts. The sum of strokes falls as f grows, so one f balances.
+func (m *Model) strokes(f *flow) {
+	spec := &m.spec.Master
+	var rest, give [2]float64
+	for i := range 2 {
+		damp := masterDamping / f.dt
+		give[i] = 1 / (spec.SpringRate[i] + damp)
+		rest[i] = f.push + f.grip - spec.SpringPreload[i] + float64(damp*f.from.Master.Stroke[i]) - float64(f.chamber[i].p*m.master.area)
+	}
+	sum := func(friction float64) float64 {
+		total := 0.0
+		for i := range 2 {
+			c := &f.chamber[i]
+			s := float64((rest[i] - friction) * give[i])
+			c.s, c.move = min(max(0, s), spec.Stroke[i]), give[i]
+			if s <= 0 || s >= spec.Stroke[i] {
+				c.move = 0
+			}
+			total += c.s
+		}
+		return total
+	}
+	k := spec.FrictionRate
+	f.stick = 0
+	if k <= 0 || f.grip <= 0 {
+		f.friction = f.grip
+		sum(f.grip)
+		return
+	}
+	lo, hi := -f.grip, f.grip
+	if float64(k*(sum(hi)-f.from.Master.Anchor)) >= hi {
+		f.friction = hi
+		return
+	}
+	if float64(k*(sum(lo)-f.from.Master.Anchor)) <= lo {
+		f.friction = lo
+		return
+	}
+	// Piecewise straight with few pieces: Newton, kept inside the bracket.
+	x := f.friction
+	if !(x > lo && x < hi) {
+		x = (lo + hi) / 2
+	}
+	for range 60 {
+		miss := x - float64(k*(sum(x)-f.from.Master.Anchor))
+		if miss > 0 {
+			hi = x
+		} else {
+			lo = x
+		}
+		next := x - miss/(1+float64(k*(f.chamber[0].move+f.chamber[1].move)))
+		if !(next > lo && next < hi) {
+			next = (lo + hi) / 2
+		}
+		done := math.Abs(next-x) <= 1e-9*f.grip
+		x = next
+		if done {
+			break
+		}
+	}
+	sum(x)
+	f.friction, f.stick = x, k
+}
+
+// supply works out a chamber's own balance: what its piston drives out, what
+// comes through the port, past the cup and, worn, back past it.
+//
+//	A·s + V_gas + Fluid + dt·q_reservoir − dt·Σ q_line = 0
+func (m *Model) supply(i int, c *chamber, f *flow) {
+	dt := f.dt
+	fl := &m.spec.Fluid
+	lap := m.spec.Master.Port[i] + portLap
+	share := 1 - c.s/lap
+	var q, byP, byS float64
+	if share > 0 && c.port > 0 {
+		q, byP = orifice(c.port*share, -c.p, fl.Density, portSmooth)
+		byP = -byP
+		byS = -q / (share * lap)
+	}
+	if c.p < 0 {
+		g := 1 / m.spec.Master.CupResistance
+		q -= float64(c.p * g)
+		byP -= g
+	} else if g := m.master.bypass[i]; g > 0 {
+		q -= float64(c.p * g)
+		byP -= g
+	}
+	gasV, gasS := 0.0, 0.0
+	if c.air > 0 { // drawn in as a layer over the fluid: isothermal
+		abs := absolute(c.p)
+		gasV = c.air * Atmosphere / abs
+		gasS = -gasV / abs
+	}
+	c.gas, c.in = gasV, q
+	c.residual = float64(m.master.area*c.s) + gasV + c.had + float64(dt*q)
+	c.byP, c.byS = gasS+float64(dt*byP), m.master.area+float64(dt*byS)
+}

@@ -1,98 +1,154 @@
 package physics
 
-import "fmt"
+import (
+	"fmt"
+	"math"
+)
 
-// New works a condition into a car. It refuses numbers that cannot work, in a
-// sentence of the trade.
+// A SpecError says which number of a car or its condition cannot work.
+type SpecError struct {
+	What   string  // "rear.piston_diameter", "front_left.wear[0][1]"
+	Value  float64 // SI
+	Wanted string
+}
+
+func (e *SpecError) Error() string {
+	return fmt.Sprintf("car: %s is %.6g, want %s", e.What, e.Value, e.Wanted)
+}
+
+// New works a condition into a car. It refuses numbers that cannot work
+// (piston larger than the disc, lining gone, negative stiffness) in a sentence.
 func New(spec *Spec, cond Condition) (*Model, error) {
-	m := &Model{spec: spec, cond: cond}
 	if err := spec.check(); err != nil {
 		return nil, err
 	}
+	if err := cond.check(spec); err != nil {
+		return nil, err
+	}
+	m := &Model{spec: spec, cond: cond, master: newCylinder(spec, &cond)}
 	for w := range Wheel(NumWheels) {
-		c, k := spec.Corner(w), &cond.Wheels[w]
-		if err := k.check(c); err != nil {
-			return nil, fmt.Errorf("%s: %w", w, err)
-		}
-		m.corners[w] = NewCorner(c, k, w.String())
+		m.corners[w] = NewCorner(spec.Corner(w), &cond.Wheels[w], w.String())
+		m.pipes[w] = newPipe(spec, &cond.Wheels[w], w)
 	}
 	m.workInHeat()
+	m.boil = spec.Fluid.BoilingPoint(cond.Water, 0) + freezing
+	// A new car stands at MAX: what is in its cavities then is what it holds.
+	m.filling = spec.Reservoir.max() + cond.Fluid
+	for _, c := range [...]*CornerSpec{&spec.Front, &spec.Rear} {
+		s, err := Released(c, &WheelCondition{}, "new")
+		if err != nil {
+			return nil, err
+		}
+		m.filling += float64(2 * c.PistonArea() * s.X)
+	}
 	return m, nil
 }
 
+// rule is one number with what it may be; hi 0 means no upper end.
+type rule struct {
+	what   string
+	v      float64
+	lo, hi float64
+	open   bool // lo itself is not allowed
+}
+
+func checkRules(rules []rule) error {
+	for _, r := range rules {
+		hi := r.hi
+		if hi == 0 {
+			hi = math.MaxFloat64
+		}
+		if ok := r.v >= r.lo && r.v <= hi && !(r.open && r.v == r.lo); ok {
+			continue
+		}
+		want := fmt.Sprintf("%g or more", r.lo)
+		switch {
+		case r.hi != 0:
+			want = fmt.Sprintf("%g to %g", r.lo, r.hi)
+		case r.open:
+			want = fmt.Sprintf("more than %g", r.lo)
+		}
+		return &SpecError{What: r.what, Value: r.v, Wanted: want}
+	}
+	return nil
+}
+
+// check refuses a car that cannot be built.
 func (s *Spec) check() error {
-	for _, q := range []struct {
-		what  string
-		value float64
-	}{
-		{"mass", s.Body.Mass}, {"wheelbase", s.Body.Wheelbase}, {"tyre radius", s.Body.TyreRadius},
-		{"pedal ratio", s.Pedal.Ratio}, {"master cylinder bore", s.Master.Bore}, {"efficiency", s.Master.Efficiency},
-		{"primary stroke", s.Master.Stroke[0]}, {"secondary stroke", s.Master.Stroke[1]},
-		{"master cylinder friction rate", s.Master.FrictionRate},
-		{"bulk modulus of the fluid", s.Fluid.BulkModulus}, {"density of the fluid", s.Fluid.Density},
-		{"reservoir between its marks", s.Reservoir.MinToMax},
-	} {
-		if !(q.value > 0) || !finite(q.value) {
-			return fmt.Errorf("%s is %g: it must be above zero", q.what, q.value)
-		}
+	b, p, o, m, f, r := &s.Body, &s.Pedal, &s.Booster, &s.Master, &s.Fluid, &s.Reservoir
+	rules := []rule{
+		{what: "body.mass", v: b.Mass, open: true}, {what: "body.wheelbase", v: b.Wheelbase, open: true},
+		{what: "body.tyre_radius", v: b.TyreRadius, open: true}, {what: "body.front_share", v: b.FrontShare, hi: 1},
+		{what: "pedal.ratio", v: p.Ratio, open: true}, {what: "pedal.free", v: p.Free},
+		{what: "booster.gain", v: o.Gain}, {what: "booster.ceiling", v: o.Ceiling}, {what: "booster.vacuum", v: o.Vacuum, hi: Atmosphere},
+		{what: "booster.vent", v: o.Vent, hi: 1}, {what: "booster.restore", v: o.Restore},
+		{what: "master.bore", v: m.Bore, open: true, hi: 0.2}, {what: "master.efficiency", v: m.Efficiency, open: true, hi: 1},
+		{what: "master.cup_resistance", v: m.CupResistance, open: true},
+		{what: "master.friction", v: m.Friction}, {what: "master.friction_share", v: m.FrictionShare, hi: 1}, {what: "master.friction_rate", v: m.FrictionRate},
+		{what: "valve.knee", v: s.Valve.Knee}, {what: "valve.slope", v: s.Valve.Slope, hi: 1},
+		{what: "fluid.bulk_modulus", v: f.BulkModulus, open: true}, {what: "fluid.expansion", v: f.Expansion},
+		{what: "fluid.density", v: f.Density, open: true}, {what: "fluid.heat", v: f.Heat, open: true},
+		{what: "fluid.dry_boil", v: f.DryBoil, open: true}, {what: "fluid.wet_boil", v: f.WetBoil, open: true, hi: f.DryBoil},
+		{what: "fluid.viscosity", v: f.Viscosity, open: true}, {what: "fluid.viscosity_cold", v: f.ViscosityC, lo: f.Viscosity},
+		{what: "reservoir.at_min", v: r.AtMin}, {what: "reservoir.min_to_max", v: r.MinToMax, open: true}, {what: "reservoir.max_to_brim", v: r.MaxToBrim},
 	}
-	for i, c := range s.Circuit {
-		if c != 0 && c != 1 {
-			return fmt.Errorf("%s is served by circuit %d: a tandem master cylinder has 0 and 1", Wheel(i), c)
-		}
+	for i, name := range [...]string{"primary", "secondary"} {
+		rules = append(rules,
+			rule{what: "master.stroke_" + name, v: m.Stroke[i], open: true}, rule{what: "master.preload_" + name, v: m.SpringPreload[i]},
+			rule{what: "master.spring_" + name, v: m.SpringRate[i]}, rule{what: "master.port_" + name, v: m.Port[i], hi: m.Stroke[i]},
+			rule{what: "master.port_area_" + name, v: m.PortArea[i]}, rule{what: "reservoir.port_" + name, v: r.Port[i], hi: r.AtMin + r.MinToMax})
 	}
-	for i, c := range []*CornerSpec{&s.Front, &s.Rear} {
-		if err := c.check(); err != nil {
-			return fmt.Errorf("%s brakes: %w", [2]string{"front", "rear"}[i], err)
-		}
+	for w, c := range s.Circuit {
+		rules = append(rules, rule{what: "circuit." + Wheel(w).String(), v: float64(c), hi: 1})
 	}
-	return nil
+	for i, c := range [...]*CornerSpec{&s.Front, &s.Rear} {
+		rules = append(rules, c.rules([...]string{"front.", "rear."}[i])...)
+	}
+	return checkRules(rules)
 }
 
-func (c *CornerSpec) check() error {
-	for _, q := range []struct {
-		what  string
-		value float64
-	}{
-		{"piston diameter", c.PistonDiameter}, {"pad stiffness", c.K1}, {"bridge stiffness", c.Bridge}, {"seal stiffness", c.SealRate},
-		{"pin stiffness", c.PinRate}, {"pin offset", c.PinOffset}, {"ear stiffness", c.EarRate}, {"line resistance", c.LineResistance},
-		{"disc diameter", c.DiscDiameter}, {"disc thickness", c.DiscThickness}, {"effective radius", c.EffectiveRadius},
-		{"lining", c.LiningNew}, {"lining area", c.LiningArea}, {"lining friction", c.Mu},
-	} {
-		if !(q.value > 0) || !finite(q.value) {
-			return fmt.Errorf("%s is %g: it must be above zero", q.what, q.value)
-		}
+func (c *CornerSpec) rules(at string) []rule {
+	disc := c.DiscDiameter
+	if disc <= 0 {
+		disc = 2 * c.EffectiveRadius
 	}
-	switch {
-	case c.PistonDiameter >= c.DiscDiameter/2:
-		return fmt.Errorf("a piston of %.4g mm does not fit beside the hub of a disc of %.4g mm", c.PistonDiameter/Millimetre, c.DiscDiameter/Millimetre)
-	case c.EffectiveRadius >= c.DiscDiameter/2:
-		return fmt.Errorf("an effective radius of %.4g mm lies outside a disc of %.4g mm", c.EffectiveRadius/Millimetre, c.DiscDiameter/Millimetre)
-	case c.Gap[Inner] < 0 || c.Gap[Outer] < 0:
-		return fmt.Errorf("the clearance of a pad is negative: a new pad must fit in the caliper")
+	return []rule{
+		{what: at + "piston_diameter", v: c.PistonDiameter, open: true, hi: disc},
+		{what: at + "pad_rate", v: c.K1, open: true}, {what: at + "pad_cubic", v: c.K3}, {what: at + "bridge", v: c.Bridge, open: true},
+		{what: at + "seal_rate", v: c.SealRate, open: true}, {what: at + "seal_friction", v: c.SealFriction}, {what: at + "seal_grip", v: c.SealGrip},
+		{what: at + "pin_rate", v: c.PinRate, open: true}, {what: at + "pin_friction", v: c.PinFriction}, {what: at + "pin_offset", v: c.PinOffset, open: true},
+		{what: at + "pad_offset", v: c.PadOffset, open: true}, {what: at + "tilt_share", v: c.TiltShare, hi: 1}, {what: at + "boot", v: c.Boot},
+		{what: at + "tilt_rate", v: c.TiltRate}, {what: at + "grease", v: c.Grease}, {what: at + "ear_rate", v: c.EarRate, open: true},
+		{what: at + "ear_friction", v: c.EarFriction}, {what: at + "effective_radius", v: c.EffectiveRadius, open: true},
+		{what: at + "lining_friction", v: c.Mu, hi: 2}, {what: at + "hose_swell", v: c.HoseSwell}, {what: at + "fluid", v: c.FluidVolume},
+		{what: at + "line", v: c.LineResistance, open: true},
 	}
-	return nil
 }
 
-func (k *WheelCondition) check(c *CornerSpec) error {
-	for i := range 2 {
-		for j := range 2 {
-			if w := k.Wear[i][j]; !(w >= 0 && w < c.LiningNew) {
-				return fmt.Errorf("%.4g mm of a lining of %.4g mm are gone: there is no lining left to compute with", w/Millimetre, c.LiningNew/Millimetre)
-			}
-			if l := k.MuLoss[i][j]; !(l >= 0 && l <= 1) {
-				return fmt.Errorf("a lining has lost %g of its friction: the share must lie between 0 and 1", l)
+// check refuses a condition no car can be in.
+func (c *Condition) check(s *Spec) error {
+	rules := []rule{
+		{what: "condition.fluid", v: c.Fluid, lo: -1, hi: 1}, {what: "condition.water", v: c.Water, hi: 0.2},
+		{what: "condition.booster_loss", v: c.BoosterLoss, hi: 1}, {what: "condition.vacuum_leak", v: c.VacuumLeak, hi: 1e3},
+		{what: "condition.cup_bypass_primary", v: c.CupBypass[0], hi: 1}, {what: "condition.cup_bypass_secondary", v: c.CupBypass[1], hi: 1},
+		{what: "condition.port_cover_primary", v: c.PortCover[0], hi: 0.1}, {what: "condition.port_cover_secondary", v: c.PortCover[1], hi: 0.1},
+	}
+	for w := range Wheel(NumWheels) {
+		v, spec, at := &c.Wheels[w], s.Corner(w), w.String()+"."
+		rules = append(rules,
+			rule{what: at + "seal_friction", v: v.SealFriction, lo: -spec.SealFriction, hi: 1e5}, rule{what: at + "seal_rate", v: v.SealRate, lo: -0.9 * spec.SealRate, hi: 1e9},
+			rule{what: at + "leak", v: v.Leak, hi: 1e-3}, rule{what: at + "air", v: v.Air, hi: 1e-4}, rule{what: at + "hose_swell", v: v.HoseSwell, lo: -spec.HoseSwell, hi: 1e-9},
+			rule{what: at + "hose_hold", v: v.HoseHold, hi: 2e7}, rule{what: at + "hose_return", v: v.HoseReturn, hi: 1e6},
+			rule{what: at + "runout", v: v.Runout, hi: 5e-3}, rule{what: at + "thickness", v: v.Thickness, hi: 5e-3}, rule{what: at + "bearing_play", v: v.BearingPlay, hi: 5e-3})
+		for i := range 2 {
+			rules = append(rules,
+				rule{what: at + "pin_friction", v: v.PinFriction[i], lo: -spec.PinFriction, hi: 1e6}, rule{what: at + "ear_friction", v: v.EarFriction[i], lo: -spec.EarFriction, hi: 1e6},
+				rule{what: at + "pin_anchor", v: v.PinAnchor[i], lo: -0.1, hi: 0.1}, rule{what: at + "plate_proud", v: v.PlateProud[i], lo: -5e-3, hi: 5e-3},
+				rule{what: at + "disc_wear", v: v.DiscWear[i], hi: max(1e-4, spec.DiscThickness/2)})
+			for j := range 2 {
+				rules = append(rules, rule{what: at + "wear", v: v.Wear[i][j], hi: max(1e-4, spec.LiningNew)}, rule{what: at + "friction_loss", v: v.MuLoss[i][j], lo: -1, hi: 1})
 			}
 		}
-		if f := c.PinFriction + k.PinFriction[i]; !(f >= 0) || !finite(f) {
-			return fmt.Errorf("a pin slides at %g N: a friction cannot be negative", f)
-		}
 	}
-	if worn := k.DiscWear[Inner] + k.DiscWear[Outer]; !(worn >= 0 && worn < c.DiscThickness) {
-		return fmt.Errorf("%.4g mm of a disc of %.4g mm are gone", worn/Millimetre, c.DiscThickness/Millimetre)
-	}
-	if !(k.Leak >= 0 && k.Air >= 0 && k.HoseHold >= 0) || !finite(k.Leak+k.Air+k.HoseHold) {
-		return fmt.Errorf("leak, air and held pressure must be zero or more")
-	}
-	return nil
+	return checkRules(rules)
 }

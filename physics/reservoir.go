@@ -1,12 +1,59 @@
 package physics
 
-// brim is the fluid the reservoir holds before it spills [m³].
-func (r *ReservoirSpec) brim() float64 { return r.AtMin + r.MinToMax + r.MaxToBrim }
-
 // Level is the fluid's height in the reservoir as a share of the way from MIN
-// (0) to MAX (1). It follows from the fluid that stands there and is nowhere
-// stored beside it.
+// (0) to MAX (1). It follows from where the rest of the fluid stands.
 func (m *Model) Level(s *State) float64 {
 	r := &m.spec.Reservoir
 	return (s.Standing - r.AtMin) / r.MinToMax
+}
+
+func (r *ReservoirSpec) max() float64  { return r.AtMin + r.MinToMax }
+func (r *ReservoirSpec) brim() float64 { return r.AtMin + r.MinToMax + r.MaxToBrim }
+
+// escape is the fluid with which air gathered under a hole mixes as it leaves
+// [m³]: the air goes first, the last of it with fluid. Assumed.
+const escape = 0.2 * CubicCentimetre
+
+// settleAir turns what passed the joints and ports of a step into fluid and
+// air: air comes in where a hole sucks or a port is uncovered, and goes out with
+// the fluid where it gathers. Volumes do not change, only what they are of.
+func (m *Model) settleAir(f *flow, next *State) {
+	for w := range next.Air {
+		out := f.wheel[w].out * f.dt
+		screw := f.wheel[w].screw * f.dt
+		next.Lost += out
+		var gone float64 // [m³] of what left that was air
+		switch {
+		case out < 0:
+			gone = out
+		case screw > 0 && next.Air[w] > 0: // the bleed screw sits where the air gathers
+			v := f.wheel[w].gas
+			gone = min(v, screw*v/(v+escape))
+		default:
+			continue
+		}
+		next.Lost -= gone
+		next.Cavity[w] += gone
+		next.Air[w] = max(0, next.Air[w]-float64(gone*absolute(next.Pressure[w])/Atmosphere))
+	}
+	for i := range next.Master.Air {
+		in := f.chamber[i].in * f.dt
+		next.Standing -= in
+		switch {
+		case in > 0 && next.Standing < m.spec.Reservoir.Port[i]:
+			next.Standing += in
+			next.Master.Fluid[i] -= in
+			next.Master.Air[i] += in
+		case in < 0 && next.Master.Air[i] > 0:
+			v := f.chamber[i].gas
+			gone := min(v, -in*v/(v+escape))
+			next.Standing -= gone
+			next.Master.Fluid[i] += gone
+			next.Master.Air[i] = max(0, next.Master.Air[i]-float64(gone*absolute(next.Master.Pressure[i])/Atmosphere))
+		}
+	}
+	if over := next.Standing - m.spec.Reservoir.brim(); over > 0 {
+		next.Standing -= over
+		next.Lost += over
+	}
 }

@@ -1,53 +1,48 @@
 package physics
 
-// releaseStep is the pressure step of the press that every run starts from [Pa].
-const releaseStep = 0.5 * Megapascal
-
-// releasePeak is the pressure of that press [Pa].
-const releasePeak = 8 * Megapascal
+const (
+	bedPressure = 8 * Megapascal // of the press that every run starts from
+	bedStep     = 0.5 * Megapascal
+)
 
 // Rest is the released car at 20 °C, standing, engine idling, vacuum full: every
 // wheel has been taken 0 → 8 → 0 MPa once from zero displacements and anchors.
+// A pin that has seized keeps the anchor it had when it was still free, or the
+// one its condition names.
 func (m *Model) Rest() (State, error) {
 	var s State
-	r := &m.spec.Reservoir
-	s.Vacuum = float64(m.spec.Booster.Vacuum * (1 - m.cond.BoosterLoss))
-	s.Standing = r.AtMin + r.MinToMax + m.cond.Fluid
 	for w := range Wheel(NumWheels) {
-		h := &s.Heat[w]
-		for i := range h.Disc {
-			h.Disc[i] = 20
-		}
-		h.Hat, h.Pad, h.Piston, h.Fluid = 20, [2]float64{20, 20}, 20, 20
-		s.Air[w] = m.cond.Wheels[w].Air
-		c, err := Released(m.spec.Corner(w), &m.cond.Wheels[w], w.String())
+		at, err := Released(m.spec.Corner(w), &m.cond.Wheels[w], w.String())
 		if err != nil {
 			return s, err
 		}
-		if s.Corners[w], s.Forces[w], err = m.corners[w].Settle(c, &CornerLoad{}); err != nil {
+		var load CornerLoad
+		load.DiscIn, load.DiscOut = m.faces(&s, int(w))
+		if s.Corners[w], s.Forces[w], err = m.corners[w].Settle(at, &load); err != nil {
 			return s, err
 		}
-		fresh := s.Corners[w].X
-		if m.cond.Wheels[w] != (WheelCondition{}) {
-			c, err := Released(m.spec.Corner(w), &WheelCondition{}, w.String())
-			if err != nil {
-				return s, err
-			}
-			fresh = c.X
+		s.Heat[w].CoolTo(roomAir)
+		s.Air[w] = m.cond.Wheels[w].Air
+		s.Cavity[w] = float64(m.corners[w].area*s.Corners[w].X) - s.Air[w]
+	}
+	s.Vacuum = m.engineVacuum()
+	if k := m.spec.Master.FrictionRate; k > 0 {
+		s.Master.Anchor = m.spec.Master.Friction / k // it came home: friction points forwards
+	}
+	s.Standing = m.filling
+	for w := range s.Cavity { // air in a caliper came in as fluid went out: it raises no level
+		s.Standing -= s.Cavity[w] + s.Air[w]
+	}
+	if over := s.Standing - m.spec.Reservoir.brim(); over > 0 {
+		s.Standing, s.Lost = m.spec.Reservoir.brim(), over
+	}
+	if s.Standing < 0 { // nothing left to stand: the chambers have drawn air
+		for i := range s.Master.Air {
+			s.Master.Air[i] = -s.Standing / 2
+			s.Master.Fluid[i] = s.Standing / 2
 		}
-		s.Cavity[w], _ = m.stored(&s, w, s.Corners[w].X, 0)
-		// The fluid that followed worn linings stands in the caliper now.
-		s.Standing -= float64(m.corners[w].area * (s.Corners[w].X - fresh))
+		s.Standing = 0
 	}
-	if b := r.brim(); s.Standing > b {
-		s.Lost, s.Standing = s.Standing-b, b
-	}
-	for i := range 2 { // what is missing below an uncovered port is air in that circuit
-		if short := r.Port[i] - s.Standing; short > 0 {
-			s.Master.Air[i] = short / 2
-		}
-	}
-	s.Standing = max(0, s.Standing)
 	return s, nil
 }
 
@@ -55,9 +50,9 @@ func (m *Model) Rest() (State, error) {
 func (c *Corner) press(s CornerState) (CornerState, CornerForces, error) {
 	var f CornerForces
 	var err error
-	n := int(releasePeak / releaseStep)
-	for i := 1; i <= 2*n; i++ {
-		p := releaseStep * float64(min(i, 2*n-i))
+	const steps = bedPressure / bedStep
+	for n := 1; n <= 2*steps; n++ {
+		p := float64(bedStep * float64(min(n, 2*steps-n)))
 		if s, f, err = c.Settle(s, &CornerLoad{Pressure: p}); err != nil {
 			return s, f, err
 		}

@@ -7,6 +7,10 @@ type Model struct {
 	cond    Condition
 	corners [NumWheels]Corner
 	heat    [NumWheels]brakeHeat
+	pipes   [NumWheels]pipe
+	master  cylinder
+	boil    float64 // [K] boiling point of this fluid at one atmosphere
+	filling float64 // [m³] fluid that stands in reservoir and cavities together, cavities without air
 }
 
 // Spec returns the car when new. It must not be changed.
@@ -31,8 +35,9 @@ type State struct {
 	Corners  [NumWheels]CornerState
 	Forces   [NumWheels]CornerForces
 	Pressure [NumWheels]float64 // [Pa] in each caliper
-	Cavity   [NumWheels]float64 // [m³] fluid each wheel's cavity holds beyond its volume with the piston home and no pressure
-	Air      [NumWheels]float64 // [m³] free gas in each cavity, at one atmosphere
+	Cavity   [NumWheels]float64 // [m³] fluid in each wheel's cavity beyond what a piston home at 20 °C leaves room for
+	Air      [NumWheels]float64 // [m³] gas in each cavity, as its volume at one atmosphere and 20 °C
+	AirWarm  [NumWheels]float64 // [1] how much warmer that gas is for having just been squeezed, over its temperature
 	Master   MasterState
 	Vacuum   float64 // [Pa] in the booster, below atmosphere
 	Standing float64 // [m³] fluid standing in the reservoir
@@ -45,13 +50,11 @@ type State struct {
 type MasterState struct {
 	Stroke   [2]float64 // [m] s1 relative to the secondary piston, s2
 	Pressure [2]float64 // [Pa]
-	Fluid    [2]float64 // [m³] net fluid that has entered each chamber from the reservoir since rest
-	Lean     [2]float64 // [m] the same beyond the stops: how hard a piston leans there
-	Air      [2]float64 // [m³] free gas in each chamber, at one atmosphere
+	Fluid    [2]float64 // [m³] fluid in each chamber beyond what it holds with its piston home
+	Air      [2]float64 // [m³] gas drawn in, as its volume at one atmosphere
 	Anchor   float64    // [m] of the sliding friction felt on reversal
-	Lever    float64    // [N] rod force of the foot alone
-	Boost    float64    // [N] added by the booster
 	Rod      float64    // [N] rod and booster force of the last step
+	Foot     float64    // [N] on the pedal in the last step
 }
 
 // Input is what the driver, the mechanic and the road do during one step.

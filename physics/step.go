@@ -1,75 +1,95 @@
 package physics
 
-import "fmt"
+import (
+	"fmt"
+	"math"
+)
 
-// maxFoot is the strongest foot the equations are asked about [N].
-const maxFoot = 5000
+const mostFoot = 5000 // [N] beyond any foot
 
-// A DivergedError says that a step found no answer, and where.
-type DivergedError struct {
-	Tick      int64 // [ms] since rest
-	Quantity  string
-	Residual  float64
-	Tolerance float64
-	Unit      string
-}
-
-func (e *DivergedError) Error() string {
-	return fmt.Sprintf("the step from %d ms found no balance of %s: %.3g %s left, wanted below %.3g",
-		e.Tick, e.Quantity, e.Residual, e.Unit, e.Tolerance)
-}
-
-// An InputError refuses what no driver or mechanic can do.
+// An InputError says which input a step refused.
 type InputError struct {
-	What     string
-	Value    float64
-	Unit     string
-	Low, Top float64
+	What   string
+	Value  float64
+	Wanted string
 }
 
 func (e *InputError) Error() string {
-	return fmt.Sprintf("%s of %g %s: allowed are %g to %g %s", e.What, e.Value, e.Unit, e.Low, e.Top, e.Unit)
+	return fmt.Sprintf("step: %s is %.6g, want %s", e.What, e.Value, e.Wanted)
 }
 
-// Step advances s by ms milliseconds (1, 20 or 1000; any positive number works)
-// and leaves s itself unchanged. Each stage reads only what the stages above wrote.
+// Step advances s by ms milliseconds: 1 to follow a pulse, 20 and 1000 for
+// checks and descents. Every length is the same implicit step. On error the
+// state returned is the one given.
 func (m *Model) Step(s State, in Input, ms int64) (State, error) {
-	if !(in.Foot >= 0 && in.Foot <= maxFoot) { // written so that NaN fails too
-		return s, &InputError{What: "pedal force", Value: in.Foot, Unit: "N", Low: 0, Top: maxFoot}
-	}
-	if ms <= 0 {
-		return s, &InputError{What: "step", Value: float64(ms), Unit: "ms", Low: 1, Top: 1000}
+	if err := in.check(ms); err != nil {
+		return s, err
 	}
 	dt := float64(ms) / 1000
+	var f flow // what one step works out and forgets
 	next := s
-	if err := m.fluidStage(&next, &s, &in, dt); err != nil {
+	if err := m.hydraulics(&f, &next, &in, dt); err != nil {
 		return s, err
 	}
 	m.move(&next, &in, dt)
 	next.Millis = s.Millis + ms
 	if q := next.notFinite(); q != "" {
-		return s, &DivergedError{Tick: s.Millis, Quantity: q, Residual: 1, Tolerance: 0}
+		return s, &DivergedError{Millis: s.Millis, Quantity: q, Residual: math.NaN()}
 	}
 	return next, nil
 }
 
-// notFinite names the first quantity that is not a number.
-func (s *State) notFinite() string {
-	for w := range s.Pressure {
-		if !finite(s.Pressure[w]) || !finite(s.Corners[w].X) || !finite(s.Corners[w].Y) {
-			return "pressure at " + Wheel(w).String()
-		}
-		if !finite(s.Heat[w].Fluid) || !finite(s.Heat[w].Disc[0]) {
-			return "temperature at " + Wheel(w).String()
+func (in *Input) check(ms int64) error {
+	if ms < 1 || ms > 1000 {
+		return &InputError{"length of the step in ms", float64(ms), "1 to 1000"}
+	}
+	if !(in.Foot >= 0 && in.Foot <= mostFoot) {
+		return &InputError{"pedal force in N", in.Foot, "0 to 5000"}
+	}
+	for w := range Wheel(NumWheels) {
+		at := w.String()
+		switch {
+		case !(in.Bleed[w] >= 0 && in.Bleed[w] <= 1e-4):
+			return &InputError{"open area of the bleed screw " + at + " in m²", in.Bleed[w], "0 to 1e-4"}
+		case !(math.Abs(in.Piston[w]) <= 1e5):
+			return &InputError{"force on the piston " + at + " in N", in.Piston[w], "-1e5 to 1e5"}
+		case !(math.Abs(in.Body[w]) <= 1e5):
+			return &InputError{"force on the body " + at + " in N", in.Body[w], "-1e5 to 1e5"}
+		case !(in.Surface[w] >= 0 && in.Surface[w] <= 1):
+			return &InputError{"missing adhesion " + at, in.Surface[w], "0 to 1"}
 		}
 	}
 	switch {
-	case !finite(s.Speed) || !finite(s.Distance):
+	case !(math.Abs(in.Ambient) <= 80):
+		return &InputError{"change of the air in °C", in.Ambient, "-80 to 80"}
+	case !(math.Abs(in.Grade) <= 1):
+		return &InputError{"grade", in.Grade, "-1 to 1"}
+	case !(math.Abs(in.Drive) <= 1e6):
+		return &InputError{"drive force in N", in.Drive, "-1e6 to 1e6"}
+	}
+	return nil
+}
+
+// notFinite names a quantity that is no number.
+func (s *State) notFinite() string {
+	bad := func(x float64) bool { return x-x != 0 }
+	switch {
+	case bad(s.Speed) || bad(s.Distance) || bad(s.Decel):
 		return "speed"
-	case !finite(s.Master.Stroke[0]) || !finite(s.Master.Stroke[1]):
-		return "pedal"
-	case !finite(s.Standing) || !finite(s.Vacuum):
-		return "reservoir"
+	case bad(s.Vacuum):
+		return "vacuum"
+	case bad(s.Standing) || bad(s.Lost):
+		return "fluid"
+	}
+	for w := range s.Pressure {
+		switch {
+		case bad(s.Pressure[w]) || bad(s.Cavity[w]) || bad(s.Air[w]):
+			return "pressure " + Wheel(w).String()
+		case bad(s.Corners[w].X) || bad(s.Corners[w].Y):
+			return "caliper " + Wheel(w).String()
+		case bad(s.Heat[w].Disc[0]) || bad(s.Heat[w].Fluid):
+			return "temperature " + Wheel(w).String()
+		}
 	}
 	return ""
 }

@@ -1,0 +1,38 @@
+package physics
+
+import "evenwear/physics/exact"
+
+// longestTurn is the share of a wheel's turn above which a step no longer
+// follows the disc's faces but meets the whole of them.
+const longestTurn = 0.125
+
+// turns is how far the wheels turn in dt [1].
+func (m *Model) turns(s *State, dt float64) float64 {
+	return s.Speed * dt / float64(2*pi*m.spec.Body.TyreRadius)
+}
+
+// sweep lets every turning disc push its pads back to where its highest and its
+// lowest place leave them: what a step too long to follow the faces must know
+// of them. The pulse itself is not followed.
+func (m *Model) sweep(s *State) error {
+	for w := range s.Corners {
+		if s.Locked[w] {
+			continue
+		}
+		c := &m.corners[w]
+		load := CornerLoad{Pressure: s.Pressure[w]}
+		for _, cos := range [...]float64{1, -1, 0} {
+			load.DiscIn, load.DiscOut = c.Faces(cos)
+			var err error
+			if s.Corners[w], s.Forces[w], err = c.Settle(s.Corners[w], &load); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+// faces is where the disc's faces stand at wheel w.
+func (m *Model) faces(s *State, w int) (in, out float64) {
+	return m.corners[w].Faces(exact.CosTurn(s.Turn[w]))
+}
