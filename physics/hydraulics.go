@@ -8,13 +8,14 @@ import (
 // flow is what one step works out and forgets.
 type flow struct {
 	dt       float64
-	from     *State
-	push     float64 // [N] η × rod and booster force
-	grip     float64 // [N] greatest sliding friction of seals and booster
-	friction float64 // [N] now
-	stick    float64 // [N/m] its stiffness, 0 while it slides
-	thick    float64 // [1] viscosity over that at 20 °C
-	coarse   bool    // wheels turn too far in this step to follow the discs' faces
+	home     [2]float64 // [m] strokes at the start
+	anchor   float64    // [m] of the sliding friction
+	push     float64    // [N] η × rod and booster force
+	grip     float64    // [N] greatest sliding friction of seals and booster
+	friction float64    // [N] now
+	stick    float64    // [N/m] its stiffness, 0 while it slides
+	thick    float64    // [1] viscosity over that at 20 °C
+	coarse   bool       // wheels turn too far in this step to follow the discs' faces
 	wheel    [NumWheels]cavity
 	chamber  [2]chamber
 }
@@ -39,6 +40,7 @@ const (
 	sealDrag        = 400.0 // [N·s/m] of the seal's rubber on a moving piston; assumed, as the pins' grease
 	pressureStep    = 0.5e6 // [Pa] greatest change of chamber pressure followed in one solve
 	pressRise       = 0.05  // [s] in which a foot comes down at the start of a long step
+	sealLeast       = 1e4   // [N/m] the same in long steps: 10 N a millimetre
 	mostSubsteps    = 64
 )
 
@@ -94,14 +96,18 @@ func (m *Model) balance(f *flow, s *State, in *Input, force, dt float64) error {
 			return &DivergedError{Millis: s.Millis, Quantity: "fluid", Residual: worst, Unit: "m³"}
 		}
 		dc, dw := m.newton(f)
-		from := *f
+		pc := [2]float64{f.chamber[0].p, f.chamber[1].p}
+		var pw [NumWheels]float64
+		for w := range pw {
+			pw[w] = f.wheel[w].p
+		}
 		step := 1.0
 		for half := 0; ; half++ {
 			for i := range dc {
-				f.chamber[i].p = from.chamber[i].p + float64(step*dc[i])
+				f.chamber[i].p = pc[i] + float64(step*dc[i])
 			}
 			for w := range dw {
-				f.wheel[w].p = from.wheel[w].p + float64(step*dw[w])
+				f.wheel[w].p = pw[w] + float64(step*dw[w])
 			}
 			var trial float64
 			if trial, err = m.residuals(f); err != nil {
@@ -121,7 +127,7 @@ func (m *Model) balance(f *flow, s *State, in *Input, force, dt float64) error {
 // begin lays out a step: what was, what acts.
 func (m *Model) begin(f *flow, s *State, in *Input, force, dt float64) {
 	spec := &m.spec.Master
-	f.dt, f.from = dt, s
+	f.dt, f.home, f.anchor = dt, s.Master.Stroke, s.Master.Anchor
 	f.push = spec.Efficiency * force
 	f.grip = spec.Friction + float64(spec.FrictionShare*force)
 	f.thick = 1
@@ -136,7 +142,7 @@ func (m *Model) begin(f *flow, s *State, in *Input, force, dt float64) {
 	for w := range f.wheel {
 		c := &f.wheel[w]
 		load := CornerLoad{Piston: in.Piston[w], Body: in.Body[w],
-			Rate: m.corners[w].grease / dt, FromY: s.Corners[w].Y, PistonRate: sealDrag / dt, FromX: s.Corners[w].X}
+			Rate: m.corners[w].grease / dt, FromY: s.Corners[w].Y, PistonRate: max(sealDrag/dt, sealLeast), FromX: s.Corners[w].X, Tight: true}
 		if !f.coarse {
 			load.DiscIn, load.DiscOut = m.faces(s, w)
 		}

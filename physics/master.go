@@ -78,7 +78,7 @@ func (m *Model) strokes(f *flow) {
 	for i := range 2 {
 		damp := masterDamping / f.dt
 		give[i] = 1 / (spec.SpringRate[i] + damp)
-		rest[i] = f.push + f.grip - spec.SpringPreload[i] + float64(damp*f.from.Master.Stroke[i]) - float64(f.chamber[i].p*m.master.area)
+		rest[i] = f.push + f.grip - spec.SpringPreload[i] + float64(damp*f.home[i]) - float64(f.chamber[i].p*m.master.area)
 	}
 	sum := func(friction float64) float64 {
 		total := 0.0
@@ -101,11 +101,11 @@ func (m *Model) strokes(f *flow) {
 		return
 	}
 	lo, hi := -f.grip, f.grip
-	if float64(k*(sum(hi)-f.from.Master.Anchor)) >= hi {
+	if float64(k*(sum(hi)-f.anchor)) >= hi {
 		f.friction = hi
 		return
 	}
-	if float64(k*(sum(lo)-f.from.Master.Anchor)) <= lo {
+	if float64(k*(sum(lo)-f.anchor)) <= lo {
 		f.friction = lo
 		return
 	}
@@ -115,7 +115,7 @@ func (m *Model) strokes(f *flow) {
 		x = (lo + hi) / 2
 	}
 	for range 60 {
-		miss := x - float64(k*(sum(x)-f.from.Master.Anchor))
+		miss := x - float64(k*(sum(x)-f.anchor))
 		if miss > 0 {
 			hi = x
 		} else {
