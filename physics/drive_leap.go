@@ -3,9 +3,9 @@ package physics
 import "math"
 
 const (
-	leapLongest = 10.0  // cycles taken by trend at most
-	leapTrust   = 0.2   // [1] by which the wear of a cycle may change on the way
-	leapSmall   = 0.02  // [1] of a wheel's greatest wear, below which a half pad's trend does not count
+	leapLongest = 12.0  // cycles taken by trend at most
+	leapTrust   = 0.3   // [1] by which the wear of a cycle may change on the way
+	leapSmall   = 0.1   // [1] of a wheel's greatest wear, below which a half pad's trend does not count
 	leapSteady  = 0.002 // [1] of trend that is no trend: what solving the pressure leaves
 )
 

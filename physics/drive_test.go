@@ -100,7 +100,7 @@ func TestDragPeaks(t *testing.T) {
 
 // TestDriveConverges: twice the rounds move no lining by more than 1 %.
 func TestDriveConverges(t *testing.T) {
-	for name, cond := range map[string]Condition{"healthy": {}, "dry": pins(250, 250), "seized": pins(2000, 2000), "one seized": pins(20000, 15)} {
+	for name, cond := range map[string]Condition{"healthy": {}, "dry": pins(250, 250), "seized": pins(2000, 2000), "one seized": pins(20000, 15), "both seized": pins(20000, 20000)} {
 		a, b := driven(t, cond, 12000, 1), driven(t, cond, 12000, 2)
 		for w := range Wheel(NumWheels) {
 			for i := range 2 {
