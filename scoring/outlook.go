@@ -138,7 +138,7 @@ func (o *Outlook) stops(m *physics.Model, rest, hot physics.State) error {
 	return nil
 }
 
-// pedal presses slowly to both forces and holds the greater one.
+// pedal presses from rest to each force and holds the greater one.
 func (o *Outlook) pedal(m *physics.Model, rest physics.State) error {
 	press := func(s physics.State, from, to float64) (physics.State, error) {
 		var err error
@@ -157,7 +157,7 @@ func (o *Outlook) pedal(m *physics.Model, rest physics.State) error {
 	way := m.Spec().Pedal.Reserve
 	o.Reserve = way - m.PedalTravel(&s)
 	o.Travel = Travel(way, o.Reserve)
-	if s, err = press(s, travelFoot, holdFoot); err != nil {
+	if s, err = press(rest, 0, holdFoot); err != nil {
 		return err
 	}
 	first := m.PedalTravel(&s)

@@ -1,0 +1,84 @@
+package scoring
+
+import (
+	"slices"
+	"testing"
+
+	"evenwear/physics"
+)
+
+func look(t *testing.T, change func(*physics.Condition)) Outlook {
+	t.Helper()
+	var cond physics.Condition
+	if change != nil {
+		change(&cond)
+	}
+	o, err := Look(hatchback(), cond, physics.MixedDuty())
+	if err != nil {
+		t.Fatal(err)
+	}
+	return o
+}
+
+func has(all []Finding, id string) bool {
+	return slices.ContainsFunc(all, func(f Finding) bool { return f.ID == id })
+}
+
+// TestLookSound: a new car is within every limit and lasts 12 000 km.
+func TestLookSound(t *testing.T) {
+	o := look(t, nil)
+	t.Logf("decel %.2f m/s², travel %.1f %%, sink %.3f mm, level %.0f %%, assist %.0f %%, descent %.0f °C fluid, way %.1f %%, drag %.0f W, soon %.2f mm, lasts %.0f km",
+		o.Decel, o.Travel, o.Sink*1e3, o.Level, o.Assist, o.FluidPeak, o.DescentWay, o.DragPower, o.Soon*1e3, o.Lasts/1e3)
+	for _, s := range o.Stops {
+		t.Logf("%s: %.1f m, %.2f m/s²", s.ID, s.Distance, s.MFDD)
+	}
+	if f := o.Findings(false); len(f) != 0 {
+		t.Errorf("a new car is unsafe: %+v", f)
+	}
+	if len(o.Stops) != 9 || o.Lasts != 12000*physics.Kilometre || o.Worn {
+		t.Errorf("%d stops, lasts %g m, worn %t", len(o.Stops), o.Lasts, o.Worn)
+	}
+	// OC-50: 49 CFR 571.135 S7.5, at most 70 m from 100 km/h with at most 500 N.
+	if d := o.Stops[6].Distance; o.Stops[6].ID != "stop.100.cold" || d > 70 || d < 45 {
+		t.Errorf("%s takes %.1f m", o.Stops[6].ID, d)
+	}
+	if o.Stops[8].Distance < 1.1*o.Stops[6].Distance {
+		t.Errorf("wet %.1f m, dry %.1f m: the road must matter", o.Stops[8].Distance, o.Stops[6].Distance)
+	}
+}
+
+// TestLookUnsafe: what is put into the condition comes out of the physics as its finding.
+func TestLookUnsafe(t *testing.T) {
+	for id, change := range map[string]func(*physics.Condition){
+		UnsafeLeak:   func(c *physics.Condition) { c.Wheels[0].Leak = 1e-10 },
+		UnsafeLevel:  func(c *physics.Condition) { c.Fluid = -140e-6 },
+		UnsafeAssist: func(c *physics.Condition) { c.BoosterLoss = 1 },
+		UnsafeSink:   func(c *physics.Condition) { c.CupBypass[0] = 2e-14 },
+		UnsafeLining: func(c *physics.Condition) { c.Wheels[1].Wear[1] = [2]float64{9.7e-3, 9.2e-3} },
+		UnsafeHose:   func(c *physics.Condition) { c.Wheels[2].HoseSwell = 0.04e-12 },
+		UnsafeImbalance: func(c *physics.Condition) {
+			c.Wheels[0].MuLoss = [2][2]float64{{0.6, 0.6}, {0.6, 0.6}}
+		},
+	} {
+		o := look(t, change)
+		if f := o.Findings(false); !has(f, id) {
+			t.Errorf("%s is not among %+v; travel %.1f %%, sink %.2f mm", id, f, o.Travel, o.Sink*1e3)
+		}
+	}
+}
+
+// TestLookWorse: a dragging wheel costs fuel and lining, a spongy pedal its way.
+func TestLookWorse(t *testing.T) {
+	sound := look(t, nil)
+	dry := look(t, func(c *physics.Condition) { c.Wheels[0].PinFriction = [2]float64{250, 250} })
+	if dry.DragFuel < 1.2*sound.DragFuel {
+		t.Errorf("dry pins lose %.2f l, sound %.2f l", dry.DragFuel*1e3, sound.DragFuel*1e3)
+	}
+	if a, b := dry.Left[0][physics.Outer][0], sound.Left[0][physics.Outer][0]; a > b-0.5e-3 {
+		t.Errorf("outer lining after 12 000 km: dry pins %.2f mm, sound %.2f mm", a*1e3, b*1e3)
+	}
+	air := look(t, func(c *physics.Condition) { c.Wheels[0].Air = 4e-6 })
+	if air.Travel < sound.Travel+5 {
+		t.Errorf("air: travel %.1f %%, sound %.1f %%", air.Travel, sound.Travel)
+	}
+}
