@@ -76,7 +76,7 @@ func (s *Spec) standing(cond *Condition) float64 {
 		c := &cond.Wheels[w]
 		worn := c.DiscWear[Inner] + c.DiscWear[Outer]
 		for i := range 2 {
-			worn += (c.Wear[i][Upper] + c.Wear[i][Lower]) / 2
+			worn += float64((c.Wear[i][Upper] + c.Wear[i][Lower]) / 2)
 		}
 		left -= float64(worn * s.Corner(w).PistonArea())
 	}
@@ -145,8 +145,8 @@ func (d *trip) stops(stop *DutyStop, class int, km float64) error {
 		}
 		if w.leak > 0 {
 			rho := d.spec.Fluid.Density
-			d.leaked += float64(w.count) * number * jetShare * w.leak *
-				(float64(math.Sqrt(2*w.pressure/rho)*stop.time()) + float64(halt(stop)*math.Sqrt(2*waitPressure/rho)))
+			d.leaked += float64(float64(w.count) * number * jetShare * w.leak *
+				(float64(math.Sqrt(2*w.pressure/rho)*stop.time()) + float64(halt(stop)*math.Sqrt(2*waitPressure/rho))))
 		}
 	}
 	return nil

@@ -98,7 +98,7 @@ func (w *wornWheel) setYield(slid, hot float64) {
 // wear takes off what the stops just solved have worn.
 func (w *wornWheel) wear() {
 	w.takeOff(&w.forces.Half, w.yield, w.slid)
-	w.work += float64(w.corner.padFriction(&w.forces, Inner)+w.corner.padFriction(&w.forces, Outer)) * w.slid
+	w.work += float64((w.corner.padFriction(&w.forces, Inner) + w.corner.padFriction(&w.forces, Outer)) * w.slid)
 }
 
 // takeOff moves lining and disc back by what forces [N] wore over slid [m].
@@ -178,7 +178,7 @@ func (w *wornWheel) rub(turned float64) error {
 		share := dragTrial / most
 		for i := range 2 {
 			for j := range 2 {
-				w.corner.gap[i][j] += share * w.yield[i][j] * half[i][j]
+				w.corner.gap[i][j] += float64(share * w.yield[i][j] * half[i][j])
 			}
 		}
 		if w.pressed, _, err = w.corner.Settle(kept, &CornerLoad{Pressure: w.pressure}); err != nil {
@@ -200,7 +200,7 @@ func (w *wornWheel) rub(turned float64) error {
 	}
 	w.takeOff(&half, w.yield, slid)
 	f := CornerForces{Half: half}
-	w.work += float64(w.corner.padFriction(&f, Inner)+w.corner.padFriction(&f, Outer)) * slid
+	w.work += float64((w.corner.padFriction(&f, Inner) + w.corner.padFriction(&f, Outer)) * slid)
 	return nil
 }
 

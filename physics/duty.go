@@ -77,7 +77,7 @@ func (d *Duty) check(km float64) error {
 		case !(s.Decel > 0 && s.Decel <= 15):
 			return fmt.Errorf("duty: stops[%d]: deceleration %g m/s²: want above 0, at most 15 m/s²", i, s.Decel)
 		}
-		braked += s.PerThousandKm * s.way()
+		braked += float64(s.PerThousandKm * s.way())
 	}
 	if braked > 1e6 {
 		return fmt.Errorf("duty: its stops need %.0f m of every 1000 km: want at most 1000 km", braked)

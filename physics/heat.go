@@ -5,11 +5,11 @@ const DiscCells = 8
 
 // HeatState is the temperatures of one wheel's brake [°C].
 type HeatState struct {
-	Disc   [DiscCells]float64 // from the friction face to the mid-plane
-	Hat    float64
-	Pad    [2]float64 // inner, outer: lining and backing plate
-	Piston float64
-	Fluid  float64 // in the caliper, with the iron of the body around it
+	Disc   [DiscCells]float64 // [°C] from the friction face to the mid-plane
+	Hat    float64            // [°C]
+	Pad    [2]float64         // [°C] inner, outer: lining and backing plate
+	Piston float64            // [°C]
+	Fluid  float64            // [°C] in the caliper, with the iron of the body around it
 }
 
 // Face is the temperature of the disc's friction faces, which lining faces share [°C].

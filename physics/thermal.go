@@ -68,7 +68,7 @@ func newBrakeHeat(c *CornerSpec, w *WheelCondition) brakeHeat {
 	b.ring = slab{k: c.DiscConduction, rhoC: c.DiscDensity * c.DiscHeat, depth: ring / (2 * c.DiscDensity * b.area)}
 	b.share = DiscShare(effusivity(c.DiscConduction, c.DiscDensity, c.DiscHeat), effusivity(padK, padRho, padHeat), b.area, c.LiningArea)
 	for i := range 2 {
-		left := max(0.5*Millimetre, c.LiningNew-(w.Wear[i][0]+w.Wear[i][1])/2)
+		left := max(0.5*Millimetre, c.LiningNew-float64((w.Wear[i][0]+w.Wear[i][1])/2))
 		b.padC[i] = c.LiningArea * (plateC + float64(left*padRho*padHeat))
 		film := padK / (left / 2) // to the middle of the lining
 		b.lining[i] = film * c.LiningArea
@@ -107,7 +107,7 @@ func (b *brakeHeat) films(face, air, speed, turning float64) (outside, inside fl
 // radiate is the radiation between two temperatures [K] as a film [W/(m²·K)]:
 // ε·σ·(T⁴ − T₀⁴)/(T − T₀).
 func radiate(emit, hot, cold float64) float64 {
-	return emit * stefanBoltzmann * (float64(hot*hot) + float64(cold*cold)) * (hot + cold)
+	return float64(emit * stefanBoltzmann * (float64(hot*hot) + float64(cold*cold)) * (hot + cold))
 }
 
 // step advances one wheel's temperatures by dt [s]. Disc implicit; the lumps,

@@ -26,7 +26,7 @@ func hotWear(t float64) float64 {
 // disc's edge to as far inside the effective radius as the edge is outside it,
 // which is what an evenly worn pad covers.
 func (c *CornerSpec) sweptArea() float64 {
-	outer := c.DiscDiameter / 2
+	outer := float64(c.DiscDiameter / 2)
 	inner := float64(2*c.EffectiveRadius) - outer
 	return pi * (float64(outer*outer) - float64(inner*inner))
 }
