@@ -48,17 +48,16 @@ type App struct {
 	Calm  bool
 	Touch bool
 
-	scene       Scene
-	cover       *cover
-	over        bool
-	w, h        int
-	still       *draw.Canvas // what stays, drawn once per state
-	sheet       *draw.Canvas // still with the cells over it
-	drawn       bool
-	stillStamp  uint64
-	cellStamps  []uint64
-	dirty       []image.Rectangle
-	pointerDown bool
+	scene      Scene
+	cover      *cover
+	over       bool
+	w, h       int
+	still      *draw.Canvas // what stays, drawn once per state
+	sheet      *draw.Canvas // still with the cells over it
+	drawn      bool
+	stillStamp uint64
+	cellStamps []uint64
+	dirty      []image.Rectangle
 }
 
 // NewApp returns an app that shows its cover, 1280×720 until it is resized.

@@ -9,7 +9,7 @@ import (
 // The set-up drawer takes the place of the plots: wheel, slow motion, disc, and
 // the whole catalogue of causes, any of which can be put in.
 
-var drawerRect = draw.Rect{X: 945, Y: 51, W: 316, H: 582}
+var drawerRect = draw.Rect{X: 945, Y: 51, W: 316, H: 580}
 
 // A drawerRow is a line of the catalogue: a group, a cause, or a place of it.
 type drawerRow struct {

@@ -108,11 +108,16 @@ func (p *pose) mid(pad int, h float64) draw.Pt {
 }
 
 func (b *bench) pinLabel(c *draw.Canvas, y float64, id, figure string, end draw.Pt) {
-	for i, line := range b.lines(c, b.fill(id, "n", figure), draw.SmallText, 190) {
-		c.Text(draw.Pt{X: 750, Y: y + 16*float64(i)}, draw.SmallText, c.Theme.Ink, line)
+	for i, line := range b.lines(c, b.fill(id, "n", figure), pinLabelStyle, pinLabelWidth) {
+		c.Text(draw.Pt{X: 750, Y: y + 16*float64(i)}, pinLabelStyle, c.Theme.Ink, line)
 	}
 	b.leader(c, draw.Pt{X: 747, Y: y - 4}, end)
 }
+
+// Labels beside section B–B.
+var pinLabelStyle = draw.SmallText
+
+const pinLabelWidth = 190.0 // [unit]
 
 var pinLabels = map[string][2]string{
 	"free":  {"bench.upper_free", "bench.lower_free"},

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"evenwear/game/play"
+	"evenwear/game/widget"
 	"evenwear/physics"
 )
 
@@ -105,21 +106,55 @@ func TestCellsEqualWhole(t *testing.T) {
 	a.Draw()
 	for range len(p.views) - 1 {
 		a.Advance(16)
-		img, _ := a.Draw()
-		got := append([]uint8(nil), img.Pix...)
-		a.drawn = false
-		img, _ = a.Draw()
-		n := 0
-		for i := 0; i < len(got); i += 4 {
-			if got[i] != img.Pix[i] || got[i+1] != img.Pix[i+1] || got[i+2] != img.Pix[i+2] {
-				if n == 0 {
-					t.Errorf("frame %d: first difference at %d,%d", p.at, i/4%1280, i/4/1280)
-				}
-				n++
-			}
+		sameAsWhole(t, a, "a movement")
+	}
+}
+
+// TestHandsRedrawWhatTheyChange: after every act of a hand, too.
+func TestHandsRedrawWhatTheyChange(t *testing.T) {
+	a, _, _ := heard(t)
+	for _, k := range []string{"Tab", "Tab", "Enter", "L", "Space", "Right", "S", "Down", "Down", "Enter", "Tab", "Tab", "Enter", "Esc", "L", "Space", "Tab"} {
+		a.Handle(key(k))
+		sameAsWhole(t, a, k)
+	}
+	for _, r := range "73" {
+		a.Handle(widget.Event{Kind: widget.TextIn, Rune: r})
+		sameAsWhole(t, a, "a figure")
+	}
+	a.Handle(key(themeKey))
+	sameAsWhole(t, a, themeKey)
+	a.Handle(key("Esc"))
+	for _, k := range []string{"Tab", "Tab", "M"} {
+		a.Handle(key(k))
+		sameAsWhole(t, a, "on the cover "+k)
+	}
+}
+
+// sameAsWhole compares the picture as the cells left it with one drawn afresh.
+func sameAsWhole(t *testing.T, a *App, after string) {
+	t.Helper()
+	img, _ := a.Draw()
+	got := append([]uint8(nil), img.Pix...)
+	a.drawn = false
+	img, _ = a.Draw()
+	for i := range got {
+		if got[i] != img.Pix[i] {
+			t.Fatalf("after %s the sheet differs from one drawn afresh, first at %d,%d", after, i/4%1280, i/4/1280)
 		}
-		if n > 0 {
-			t.Fatalf("frame %d: %d pixels differ from the sheet drawn afresh", p.at, n)
+	}
+}
+
+// TestCellsDoNotOverlap: a cell that is drawn again must not rub out another.
+// The drawer alone lies over the cells it shuts.
+func TestCellsDoNotOverlap(t *testing.T) {
+	a, b, _ := heard(t)
+	cells := b.Cells()
+	for i := range cells {
+		for j := range i {
+			p, q := a.sheet.Pixels(cells[i].Area), a.sheet.Pixels(cells[j].Area)
+			if p.Overlaps(q) && cells[i].Area != drawerRect {
+				t.Errorf("cells %v and %v overlap", p, q)
+			}
 		}
 	}
 }

@@ -9,7 +9,7 @@ import (
 // a body that hangs on one pin can be seen to lean.
 
 // pinsArea is all of section B–B: its labels carry figures, so they move too.
-var pinsArea = draw.Rect{X: 259, Y: 294, W: 685, H: 339}
+var pinsArea = draw.Rect{X: 259, Y: 294, W: 685, H: 337}
 
 // pinsStill draws the carrier, the disc's walls and the lettering that stays.
 func (b *bench) pinsStill(c *draw.Canvas) {
@@ -25,12 +25,12 @@ func (b *bench) pinsStill(c *draw.Canvas) {
 		// The carrier round the pin: open towards the body, blind at the far end.
 		// h is measured for a pin 133 from the axis; the carrier goes with its pins.
 		y := func(h float64) float64 { return axisBB - up*(h-133+b.view.PinAt*trueScale) }
-		block := []draw.Pt{{X: 525, Y: y(158)}, {X: 609, Y: y(158)}, {X: 609, Y: y(111)}, {X: 525, Y: y(111)},
+		block := []draw.Pt{{X: 525, Y: y(156.5)}, {X: 609, Y: y(156.5)}, {X: 609, Y: y(111)}, {X: 525, Y: y(111)},
 			{X: 525, Y: y(119)}, {X: 602, Y: y(119)}, {X: 602, Y: y(147)}, {X: 525, Y: y(147)}}
 		b.part(c, block, th.Carrier, draw.HatchCarrier, block[0], draw.Visible)
-		far := []draw.Pt{{X: 663, Y: y(158)}, {X: 710, Y: y(158)}, {X: 722, Y: y(147)}, {X: 722, Y: y(111)}, {X: 663, Y: y(111)}}
+		far := []draw.Pt{{X: 663, Y: y(156.5)}, {X: 710, Y: y(156.5)}, {X: 722, Y: y(147)}, {X: 722, Y: y(111)}, {X: 663, Y: y(111)}}
 		b.part(c, far, th.Carrier, draw.HatchCarrier, far[0], draw.Visible)
-		c.Line(draw.Pt{X: 609, Y: y(158)}, draw.Pt{X: 663, Y: y(158)}, draw.InFront)
+		c.Line(draw.Pt{X: 609, Y: y(156.5)}, draw.Pt{X: 663, Y: y(156.5)}, draw.InFront)
 		c.Line(draw.Pt{X: 609, Y: y(124)}, draw.Pt{X: 663, Y: y(124)}, draw.InFront)
 	}
 }
@@ -71,7 +71,7 @@ func (b *bench) pinsMoving(c *draw.Canvas, p *pose, v *play.CaliperView) {
 	at := func(dx, h float64) draw.Pt { return p.body(axisBB, dx, h) }
 	b.discFromRim(c, b.view.Turn)
 
-	r, up := p.radius, p.pinAt+25
+	r, up := p.radius, p.pinAt+24
 	// Bleed screw: the passage leaves the bore at its highest point.
 	b.fluid(c, []draw.Pt{at(4, r+14), at(10, r+14), at(10, r), at(4, r)}, v.Pressure)
 	b.fluid(c, []draw.Pt{at(0, r), p.inner(axisBB, 0, r), p.inner(axisBB, 0, -r), at(0, -r)}, v.Pressure)

@@ -21,7 +21,6 @@ type hands struct {
 	finger  ebiten.TouchID
 	one     bool // a finger is down
 	stick   float64
-	trigger bool
 }
 
 // named are keys whose name differs from the library's.
