@@ -155,7 +155,7 @@ func (o *Outlook) pedal(m *physics.Model, rest physics.State) error {
 		return err
 	}
 	way := m.Spec().Pedal.Reserve
-	o.Reserve = way - m.PedalTravel(&s)
+	o.Reserve = way - float64(m.PedalTravel(&s))
 	o.Travel = Travel(way, o.Reserve)
 	if s, err = press(rest, 0, holdFoot); err != nil {
 		return err
@@ -166,7 +166,7 @@ func (o *Outlook) pedal(m *physics.Model, rest physics.State) error {
 			return err
 		}
 	}
-	o.Sink = m.PedalTravel(&s) - first
+	o.Sink = float64(m.PedalTravel(&s)) - first
 	o.Level = 100 * m.Level(&rest)
 	rod := float64(travelFoot * m.Spec().Pedal.Ratio)
 	if sound := m.BoosterForce(rod, m.Spec().Booster.Vacuum); sound > 0 {

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"evenwear/physics"
+	"evenwear/physics/physicstest"
 )
 
 func look(t *testing.T, change func(*physics.Condition)) Outlook {
@@ -13,7 +14,7 @@ func look(t *testing.T, change func(*physics.Condition)) Outlook {
 	if change != nil {
 		change(&cond)
 	}
-	o, err := Look(hatchback(), cond, physics.MixedDuty())
+	o, err := Look(physicstest.Hatchback(), cond, physics.MixedDuty())
 	if err != nil {
 		t.Fatal(err)
 	}

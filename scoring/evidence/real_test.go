@@ -5,6 +5,7 @@ import (
 
 	"evenwear/physics"
 	"evenwear/physics/inspect"
+	"evenwear/physics/physicstest"
 )
 
 // realProblem is the hatchback with a few causes at the front left wheel; the
@@ -35,7 +36,7 @@ func realProblem() *Problem {
 		case 5:
 			fl.MuLoss = [2][2]float64{{0.4, 0.4}, {0.4, 0.4}}
 		}
-		return inspect.NewWorld(hatchback(), c)
+		return inspect.NewWorld(physicstest.Hatchback(), c)
 	}
 	return p
 }
