@@ -52,6 +52,7 @@ type scout struct {
 	left     float64
 	classOf  []int // live hypothesis -> class among the live
 	classes  int
+	seen     []int     // class -> group
 	class    []float64 // probability of each class
 	joint    []float64 // room: [class][bin]
 	sum      []float64 // room: [bin]
@@ -75,7 +76,7 @@ func (p *Posterior) scout(groupOf []int) *scout {
 		s.classOf = append(s.classOf, c)
 		s.class[c] += s.prob[i]
 	}
-	s.classes = len(seen)
+	s.classes, s.seen = len(seen), seen
 	return s
 }
 
