@@ -14,12 +14,12 @@ var axialArea = draw.Rect{X: 259, Y: 80, W: 487, H: 209}
 // axialStill draws what never moves: disc, carrier, knuckle and lettering.
 func (b *bench) axialStill(c *draw.Canvas) {
 	th := c.Theme
-	c.Text(draw.Pt{X: 268, Y: 70}, draw.HeadingText, th.Ink, b.word("bench.section_aa"))
-	c.Text(draw.Pt{X: 268, Y: 87}, draw.SmallText, th.Ink, b.word("bench.through_piston"))
-	c.Text(draw.Pt{X: 627, Y: 74}, draw.SmallText.To(draw.Right), th.Ink, b.word("bench.inboard"))
-	c.Text(draw.Pt{X: 646, Y: 74}, draw.SmallText, th.Ink, b.word("bench.outboard"))
-	in := 627 - c.Measure(draw.SmallText, b.word("bench.inboard"))
-	out := 646 + c.Measure(draw.SmallText, b.word("bench.outboard"))
+	c.Text(draw.Pt{X: 268, Y: 70}, draw.HeadingText, th.Ink, b.word("bench_sheet.section_aa"))
+	c.Text(draw.Pt{X: 268, Y: 87}, draw.SmallText, th.Ink, b.word("bench_sheet.through_piston"))
+	c.Text(draw.Pt{X: 627, Y: 74}, draw.SmallText.To(draw.Right), th.Ink, b.word("bench_sheet.inboard"))
+	c.Text(draw.Pt{X: 646, Y: 74}, draw.SmallText, th.Ink, b.word("bench_sheet.outboard"))
+	in := 627 - c.Measure(draw.SmallText, b.word("bench_sheet.inboard"))
+	out := 646 + c.Measure(draw.SmallText, b.word("bench_sheet.outboard"))
 	c.Arrow(draw.Pt{X: in - 6, Y: 69}, draw.Pt{X: in - 33, Y: 69}, draw.Head)
 	c.Arrow(draw.Pt{X: out + 6, Y: 69}, draw.Pt{X: out + 33, Y: 69}, draw.Head)
 
@@ -57,19 +57,19 @@ func (b *bench) axialStill(c *draw.Canvas) {
 	c.Line(draw.Pt{X: 478, Y: 269}, draw.Pt{X: 578, Y: 269}, draw.Hidden)
 
 	for i, id := range axialLabels {
-		if id == "bench.label_disc" && !b.vented() {
-			id = "bench.label_disc_solid"
+		if id == "bench_sheet.label_disc" && !b.vented() {
+			id = "bench_sheet.label_disc_solid"
 		}
 		c.Text(draw.Pt{X: 750, Y: 91 + 22*float64(i)}, draw.SmallText, th.Ink, b.fill(id, "n", b.num(b.view.Disc, 0)))
 	}
-	b.paragraph(c, 750, 245, 186, "bench.label_beam")
-	b.paragraph(c, 268, 116, 76, "bench.label_hose")
-	c.Text(draw.Pt{X: 268, Y: 273}, draw.SmallText, th.Ink, b.word("bench.label_boot"))
+	b.paragraph(c, 750, 245, 186, "bench_sheet.label_beam")
+	b.paragraph(c, 268, 116, 76, "bench_sheet.label_hose")
+	c.Text(draw.Pt{X: 268, Y: 273}, draw.SmallText, th.Ink, b.word("bench_sheet.label_boot"))
 }
 
 // axialLabels run down the right of section A–A, 22 units apart.
-var axialLabels = []string{"bench.label_bridge", "bench.label_fingers", "bench.label_outer_lining",
-	"bench.label_outer_plate", "bench.label_disc", "bench.label_inner_lining", "bench.label_inner_plate"}
+var axialLabels = []string{"bench_sheet.label_bridge", "bench_sheet.label_fingers", "bench_sheet.label_outer_lining",
+	"bench_sheet.label_outer_plate", "bench_sheet.label_disc", "bench_sheet.label_inner_lining", "bench_sheet.label_inner_plate"}
 
 // axialMoving draws the parts that move, at p.
 func (b *bench) axialMoving(c *draw.Canvas, p *pose, v *play.CaliperView) {

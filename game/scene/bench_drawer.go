@@ -39,14 +39,14 @@ func (b *bench) drawerKeys(add func(int, string, widget.Key, func())) {
 	}
 	for i, n := range [...]float64{1, 4, 16} {
 		r := draw.Rect{X: 957 + 62*float64(i), Y: 158, W: 56, H: h}
-		label := b.fill("bench.times_slower", "n", b.num(n, 0))
+		label := b.fill("bench_sheet.times_slower", "n", b.num(n, 0))
 		add(drawerCell, "slow"+label, widget.Key{Rect: r, Label: label, Chosen: v.Slow == n}, func() { b.do(play.Act{Do: play.Slow, N: n}) })
 	}
 	turn := 1.0
 	if v.Turning {
 		turn = 0
 	}
-	add(drawerCell, "turn", widget.Key{Rect: draw.Rect{X: 1150, Y: 158, W: 102, H: h}, Label: b.word("bench.disc_turns"), Chosen: v.Turning},
+	add(drawerCell, "turn", widget.Key{Rect: draw.Rect{X: 1150, Y: 158, W: 102, H: h}, Label: b.word("bench_sheet.disc_turns"), Chosen: v.Turning},
 		func() { b.do(play.Act{Do: play.Turn, N: turn}) })
 	b.drawerRows()
 }
@@ -54,7 +54,7 @@ func (b *bench) drawerKeys(add func(int, string, widget.Key, func())) {
 // drawerRows lists the catalogue with the places of the opened cause.
 func (b *bench) drawerRows() {
 	rows := b.rows[:0]
-	none := &play.Action{Label: b.word("bench.no_cause"), Act: play.Act{Do: play.Put}, Enabled: true, Chosen: b.view.Cause == ""}
+	none := &play.Action{Label: b.word("bench_sheet.no_cause"), Act: play.Act{Do: play.Put}, Enabled: true, Chosen: b.view.Cause == ""}
 	rows = append(rows, drawerRow{text: none.Label, act: none})
 	for i := range b.view.Groups {
 		g := &b.view.Groups[i]
@@ -130,10 +130,10 @@ func (b *bench) pressRow() {
 func (b *bench) drawerMoving(c *draw.Canvas) {
 	th := c.Theme
 	c.Fill(drawerRect, th.Paper)
-	c.Text(draw.Pt{X: 957, Y: 74}, draw.HeadingText, th.Ink, b.word("bench.set_up_heading"))
-	c.Text(draw.Pt{X: 957, Y: 94}, draw.SmallText, th.Ink, b.word("bench.wheel_on_bench"))
-	c.Text(draw.Pt{X: 957, Y: 152}, draw.SmallText, th.Ink, b.word("bench.slow_motion"))
-	c.Text(draw.Pt{X: 957, Y: 216}, draw.SmallText, th.Ink, b.word("bench.put_cause_in"))
+	c.Text(draw.Pt{X: 957, Y: 74}, draw.HeadingText, th.Ink, b.word("bench_sheet.set_up_heading"))
+	c.Text(draw.Pt{X: 957, Y: 94}, draw.SmallText, th.Ink, b.word("bench_sheet.wheel_on_bench"))
+	c.Text(draw.Pt{X: 957, Y: 152}, draw.SmallText, th.Ink, b.word("bench_sheet.slow_motion"))
+	c.Text(draw.Pt{X: 957, Y: 216}, draw.SmallText, th.Ink, b.word("bench_sheet.put_cause_in"))
 	b.drawKeys(drawerCell)(c)
 	l := &b.list
 	from, to := l.Visible()

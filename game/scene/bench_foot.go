@@ -16,7 +16,7 @@ var (
 
 func (b *bench) footStill(c *draw.Canvas) {
 	th := c.Theme
-	c.Text(draw.Pt{X: 28, Y: 656}, draw.HeadingText, th.Ink, b.word("bench.pedal_force"))
+	c.Text(draw.Pt{X: 28, Y: 656}, draw.HeadingText, th.Ink, b.word("bench_sheet.pedal_force"))
 	for n := 0; n <= int(slideMost); n += 10 {
 		x, h := slideAt(float64(n)), 4.0
 		if n%50 == 0 {
@@ -26,15 +26,15 @@ func (b *bench) footStill(c *draw.Canvas) {
 		c.Line(draw.Pt{X: x, Y: 677}, draw.Pt{X: x, Y: 676 + h}, draw.Thin)
 	}
 	last := b.num(slideMost, 0)
-	c.Text(draw.Pt{X: slideX1 + c.Measure(draw.SmallText, last)/2 + 4, Y: 696}, draw.SmallText, th.Ink, b.word("unit.n"))
+	c.Text(draw.Pt{X: slideX1 + c.Measure(draw.SmallText, last)/2 + 4, Y: 696}, draw.SmallText, th.Ink, b.word("bench_sheet.unit_n"))
 }
 
 func slideAt(n float64) float64 { return slideX0 + (slideX1-slideX0)*n/slideMost }
 
 func (b *bench) footMoving(c *draw.Canvas) {
 	th, v := c.Theme, b.view
-	arrows := b.fill("bench.scale_arrows", "n", b.num(b.scaleKN(), 0))
-	axial := b.fill("bench.scale_axial", "n", b.num(b.axial, 0))
+	arrows := b.fill("bench_sheet.scale_arrows", "n", b.num(b.scaleKN(), 0))
+	axial := b.fill("bench_sheet.scale_axial", "n", b.num(b.axial, 0))
 	c.Text(draw.Pt{X: 28, Y: 676}, draw.SmallText, th.Ink, arrows)
 	c.Text(draw.Pt{X: 28, Y: 693}, draw.SmallText, th.Ink, axial)
 	if b.scaled {
@@ -47,7 +47,7 @@ func (b *bench) footMoving(c *draw.Canvas) {
 	}
 	b.slider.Draw(c)
 	x := slideAt(clamp(v.Wanted, 0, slideMost))
-	n := b.fill("bench.newton", "n", b.num(v.Wanted, 0))
+	n := b.fill("bench_sheet.newton", "n", b.num(v.Wanted, 0))
 	help := b.helpLine(c)
 	if at := x + 16; at+c.Measure(draw.ValueText, n) < help {
 		c.Text(draw.Pt{X: at, Y: 662}, draw.ValueText, th.Ink, n)
@@ -65,7 +65,7 @@ func (b *bench) helpLine(c *draw.Canvas) float64 {
 		c.Text(draw.Pt{X: 598, Y: 650}, draw.SmallText.To(draw.Right), th.Ink, s)
 		return 598 - c.Measure(draw.SmallText, s)
 	}
-	help := b.word("bench.slider_help")
+	help := b.word("bench_sheet.slider_help")
 	c.Text(draw.Pt{X: 598, Y: 650}, draw.SmallText.To(draw.Right), th.Ink, help)
 	x := 598 - c.Measure(draw.SmallText, help) - 8
 	c.Arrow(draw.Pt{X: x - 19, Y: 646}, draw.Pt{X: x - 31, Y: 646}, draw.Head)
@@ -82,14 +82,14 @@ func (b *bench) notice() string {
 
 func (b *bench) titleMoving(c *draw.Canvas) {
 	v := b.view
-	b.beside[0] = Fact{Caption: b.word("bench.fact_sheet"), Value: b.word("bench.fact_bench"), Width: 94}
-	b.beside[1] = Fact{Caption: b.word("bench.fact_car"), Value: v.Title.Car, Width: 146}
-	b.beside[2] = Fact{Caption: b.word("bench.fact_km"), Value: b.num(v.Title.Km, 0)}
-	b.under[0] = Fact{Caption: b.word("bench.fact_job"), Value: b.word("bench.fact_free_play"), Width: 96}
-	b.under[1] = Fact{Caption: b.word("bench.fact_pressure"), Value: b.fill("bench.mpa", "n", b.num(v.Now.Pressure, 2)), Width: 90}
-	b.under[2] = Fact{Caption: b.word("bench.fact_time"), Value: b.fill("bench.seconds", "n", b.num(v.Time, 1)), Width: 58}
-	b.under[3] = Fact{Caption: b.word("bench.fact_seed"), Value: b.num(float64(v.Title.Seed), 0), Width: 59}
-	b.under[4] = Fact{Caption: b.word("bench.fact_scale"), Value: b.fill("bench.fact_movement", "n", b.num(b.axial, 0)), Marked: b.scaled}
+	b.beside[0] = Fact{Caption: b.word("bench_sheet.fact_sheet"), Value: b.word("bench_sheet.fact_bench"), Width: 94}
+	b.beside[1] = Fact{Caption: b.word("bench_sheet.fact_car"), Value: v.Title.Car, Width: 146}
+	b.beside[2] = Fact{Caption: b.word("bench_sheet.fact_km"), Value: b.num(v.Title.Km, 0)}
+	b.under[0] = Fact{Caption: b.word("bench_sheet.fact_job"), Value: b.word("bench_sheet.fact_free_play"), Width: 96}
+	b.under[1] = Fact{Caption: b.word("bench_sheet.fact_pressure"), Value: b.fill("bench_sheet.mpa", "n", b.num(v.Now.Pressure, 2)), Width: 90}
+	b.under[2] = Fact{Caption: b.word("bench_sheet.fact_time"), Value: b.fill("bench_sheet.seconds", "n", b.num(v.Time, 1)), Width: 58}
+	b.under[3] = Fact{Caption: b.word("bench_sheet.fact_seed"), Value: b.num(float64(v.Title.Seed), 0), Width: 59}
+	b.under[4] = Fact{Caption: b.word("bench_sheet.fact_scale"), Value: b.fill("bench_sheet.fact_movement", "n", b.num(b.axial, 0)), Marked: b.scaled}
 	drawTitle(c, b.lettering, b.beside[:], b.under[:])
 }
 

@@ -33,7 +33,7 @@ func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 	if in >= 0.005 {
 		at := p.inner(axisBB, 28, 0)
 		c.BlockArrow(at, draw.Pt{X: 1}, in*k, th.Ink, true)
-		c.Text(draw.Pt{X: p.piston + 34, Y: axisBB - 15}, st, th.Ink, b.fill("bench.kn", "n", b.num(in, 2)))
+		c.Text(draw.Pt{X: p.piston + 34, Y: axisBB - 15}, st, th.Ink, b.fill("bench_sheet.kn", "n", b.num(in, 2)))
 	}
 	// What pushes the body back is what pushes the piston out.
 	if f := b.view.Balance[0]; f >= 0.005 {
@@ -42,7 +42,7 @@ func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 		if !drawn {
 			tip = root
 		}
-		figure := b.fill("bench.kn", "n", b.num(f, 2))
+		figure := b.fill("bench_sheet.kn", "n", b.num(f, 2))
 		if tip.X-3-c.Measure(st, figure) > 264 {
 			c.Text(draw.Pt{X: tip.X - 3, Y: tip.Y + 5}, st.To(draw.Right), th.Ink, figure)
 		} else {
@@ -53,8 +53,8 @@ func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 		tip := draw.Pt{X: p.fingers + 38, Y: axisBB}
 		tail := draw.Pt{X: tip.X + out*k, Y: axisBB}
 		c.BlockArrow(tail, draw.Pt{X: -1}, out*k, th.Ink, true)
-		c.Text(draw.Pt{X: tip.X, Y: axisBB - 15}, st, th.Ink, b.fill("bench.kn", "n", b.num(out, 2)))
-		c.Text(draw.Pt{X: max(tail.X+8, 776), Y: axisBB + 5}, draw.SmallText, th.Ink, b.word("bench.label_on_outer"))
+		c.Text(draw.Pt{X: tip.X, Y: axisBB - 15}, st, th.Ink, b.fill("bench_sheet.kn", "n", b.num(out, 2)))
+		c.Text(draw.Pt{X: max(tail.X+8, 776), Y: axisBB + 5}, draw.SmallText, th.Ink, b.word("bench_sheet.label_on_outer"))
 	}
 	for i, f := range v.Pin {
 		if f < 0.03 && f > -0.03 { // what grease and boots take is in the balance line
@@ -78,7 +78,7 @@ func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 		if i == 1 {
 			y += 19 // below the label of the bolt
 		}
-		c.Text(draw.Pt{X: tip.X - 6, Y: y}, st.To(draw.Right), th.Ink, b.fill("bench.kn", "n", b.num(f, 2)))
+		c.Text(draw.Pt{X: tip.X - 6, Y: y}, st.To(draw.Right), th.Ink, b.fill("bench_sheet.kn", "n", b.num(f, 2)))
 	}
 }
 
@@ -120,10 +120,10 @@ var pinLabelStyle = draw.SmallText
 const pinLabelWidth = 190.0 // [unit]
 
 var pinLabels = map[string][2]string{
-	"free":  {"bench.upper_free", "bench.lower_free"},
-	"dry":   {"bench.upper_dry", "bench.lower_dry"},
-	"stuck": {"bench.upper_stuck", "bench.lower_stuck"},
-	"bent":  {"bench.upper_bent", "bench.lower_bent"},
+	"free":  {"bench_sheet.upper_free", "bench_sheet.lower_free"},
+	"dry":   {"bench_sheet.upper_dry", "bench_sheet.lower_dry"},
+	"stuck": {"bench_sheet.upper_stuck", "bench_sheet.lower_stuck"},
+	"bent":  {"bench_sheet.upper_bent", "bench_sheet.lower_bent"},
 }
 
 func pinLabelID(state string, i int) string {
@@ -136,13 +136,13 @@ func pinLabelID(state string, i int) string {
 // halfLabelID says how a half of the outer pad fares beside its other half.
 func halfLabelID(half [2]float64, i int) string {
 	sum := half[0] + half[1]
-	ids := [2]string{"bench.half_upper", "bench.half_lower"}
+	ids := [2]string{"bench_sheet.half_upper", "bench_sheet.half_lower"}
 	switch {
 	case sum < 0.005:
 	case half[i] < 0.25*sum:
-		ids = [2]string{"bench.half_upper_light", "bench.half_lower_light"}
+		ids = [2]string{"bench_sheet.half_upper_light", "bench_sheet.half_lower_light"}
 	case half[i] > 0.58*sum:
-		ids = [2]string{"bench.half_upper_heavy", "bench.half_lower_heavy"}
+		ids = [2]string{"bench_sheet.half_upper_heavy", "bench_sheet.half_lower_heavy"}
 	}
 	return ids[i]
 }

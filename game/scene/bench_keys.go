@@ -48,24 +48,24 @@ func (b *bench) keysNow() {
 	for i, side := range [2]string{"upper", "lower"} {
 		for j, state := range pinStates {
 			k := widget.Key{Rect: draw.Rect{X: [2]float64{451, 723}[i] + 66*float64(j), Y: 24, W: 62, H: 22},
-				Label: b.word("bench.pin_" + state), Chosen: v.Now.Pins[i] == state}
+				Label: b.word("bench_sheet.pin_" + state), Chosen: v.Now.Pins[i] == state}
 			add(barCell, side+state, k, func() { b.do(play.Act{Do: play.Pin, What: side, Text: state}) })
 		}
 	}
-	add(barCell, "setup", widget.Key{Rect: draw.Rect{X: 932, Y: 24, W: 108, H: 22}, Label: b.word("bench.set_up"), Letter: "S", Chosen: b.drawer}, b.swapDrawer)
-	add(barCell, "parts", widget.Key{Rect: draw.Rect{X: 1050, Y: 24, W: 102, H: 22}, Label: b.word("bench.all_parts"), Letter: "L", Chosen: !b.bare}, func() { b.bare = !b.bare })
-	add(barCell, "leave", widget.Key{Rect: draw.Rect{X: 1160, Y: 24, W: 92, H: 22}, Label: b.word("bench.leave"), Letter: "Esc"}, b.leave)
+	add(barCell, "setup", widget.Key{Rect: draw.Rect{X: 932, Y: 24, W: 108, H: 22}, Label: b.word("bench_sheet.set_up"), Letter: "S", Chosen: b.drawer}, b.swapDrawer)
+	add(barCell, "parts", widget.Key{Rect: draw.Rect{X: 1050, Y: 24, W: 102, H: 22}, Label: b.word("bench_sheet.all_parts"), Letter: "L", Chosen: !b.bare}, func() { b.bare = !b.bare })
+	add(barCell, "leave", widget.Key{Rect: draw.Rect{X: 1160, Y: 24, W: 92, H: 22}, Label: b.word("bench_sheet.leave"), Letter: "Esc"}, b.leave)
 	if b.drawer {
 		b.drawerKeys(add)
 	} else {
 		p := &v.Predict
-		add(predictCell, "rub", widget.Key{Rect: draw.Rect{X: 956, Y: 594, W: 136, H: 32}, Label: b.word("bench.rub_out"), Letter: "Del", Off: p.Said < 0},
+		add(predictCell, "rub", widget.Key{Rect: draw.Rect{X: 956, Y: 594, W: 136, H: 32}, Label: b.word("bench_sheet.rub_out"), Letter: "Del", Off: p.Said < 0},
 			func() { b.said = ""; b.do(play.Act{Do: play.Rub}) })
-		add(predictCell, "again", widget.Key{Rect: draw.Rect{X: 1101, Y: 594, W: 151, H: 32}, Label: b.word("bench.press_again"), Letter: "Enter"}, b.pressAgain)
+		add(predictCell, "again", widget.Key{Rect: draw.Rect{X: 1101, Y: 594, W: 151, H: 32}, Label: b.word("bench_sheet.press_again"), Letter: "Enter"}, b.pressAgain)
 	}
-	label := "bench.press"
+	label := "bench_sheet.press"
 	if v.Down {
-		label = "bench.let_go"
+		label = "bench_sheet.let_go"
 	}
 	add(footCell, "press", widget.Key{Rect: draw.Rect{X: 632, Y: 650, W: 150, H: 40}, Label: b.word(label), Letter: "Space"}, b.press)
 
@@ -110,8 +110,8 @@ func (b *bench) keyStamp(cell int) func() uint64 {
 // barStill letters what stands between the keys.
 func (b *bench) barStill(c *draw.Canvas) {
 	th := c.Theme
-	place := b.fill("bench.place", "wheel", b.word("wheel."+b.view.Wheel))
+	place := b.fill("bench_sheet.place", "wheel", b.word("bench_sheet.wheel_"+b.view.Wheel))
 	c.Text(draw.Pt{X: 146, Y: 41}, draw.LabelText, th.Ink, fit(c, b.lettering, place, draw.LabelText, 228))
-	c.Text(draw.Pt{X: 445, Y: 41}, draw.LabelText.To(draw.Right), th.Ink, b.word("bench.upper_pin"))
-	c.Text(draw.Pt{X: 717, Y: 41}, draw.LabelText.To(draw.Right), th.Ink, b.word("bench.lower_pin"))
+	c.Text(draw.Pt{X: 445, Y: 41}, draw.LabelText.To(draw.Right), th.Ink, b.word("bench_sheet.upper_pin"))
+	c.Text(draw.Pt{X: 717, Y: 41}, draw.LabelText.To(draw.Right), th.Ink, b.word("bench_sheet.lower_pin"))
 }

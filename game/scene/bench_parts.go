@@ -36,7 +36,7 @@ func (b *bench) fluid(c *draw.Canvas, outline []draw.Pt, pressure float64) {
 // piston with a leader where the chamber is too narrow for it.
 func (b *bench) figureInFluid(c *draw.Canvas, x, width, hollow, axis, pressure float64) {
 	th := c.Theme
-	n, unit := b.num(pressure, 2), b.word("unit.mpa")
+	n, unit := b.num(pressure, 2), b.word("bench_sheet.unit_mpa")
 	st := draw.LabelText.To(draw.Middle)
 	if width < 44 {
 		if b.pressed() {

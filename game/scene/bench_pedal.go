@@ -17,12 +17,12 @@ var (
 // pedalStill draws headings, ground, casings and the rules of the table.
 func (b *bench) pedalStill(c *draw.Canvas) {
 	th := c.Theme
-	c.Text(draw.Pt{X: 28, Y: 72}, draw.HeadingText, th.Ink, b.word("bench.pedal_to_line"))
-	c.Text(draw.Pt{X: 28, Y: 90}, draw.SmallText, th.Graphite, b.word("bench.not_to_scale"))
-	c.Text(draw.Pt{X: 194, Y: 108}, draw.SmallText.To(draw.Middle), th.Ink, b.word("bench.reservoir"))
-	c.Text(draw.Pt{X: 117, Y: 150}, draw.SmallText.To(draw.Middle), th.Ink, b.word("bench.booster"))
-	c.Text(draw.Pt{X: 166, Y: 267}, draw.SmallText.To(draw.Right), th.Ink, b.word("bench.other_circuit"))
-	for i, line := range b.lines(c, b.word("bench.master"), draw.SmallText, 110) {
+	c.Text(draw.Pt{X: 28, Y: 72}, draw.HeadingText, th.Ink, b.word("bench_sheet.pedal_to_line"))
+	c.Text(draw.Pt{X: 28, Y: 90}, draw.SmallText, th.Graphite, b.word("bench_sheet.not_to_scale"))
+	c.Text(draw.Pt{X: 194, Y: 108}, draw.SmallText.To(draw.Middle), th.Ink, b.word("bench_sheet.reservoir"))
+	c.Text(draw.Pt{X: 117, Y: 150}, draw.SmallText.To(draw.Middle), th.Ink, b.word("bench_sheet.booster"))
+	c.Text(draw.Pt{X: 166, Y: 267}, draw.SmallText.To(draw.Right), th.Ink, b.word("bench_sheet.other_circuit"))
+	for i, line := range b.lines(c, b.word("bench_sheet.master"), draw.SmallText, 110) {
 		c.Text(draw.Pt{X: 186, Y: 284 + 16*float64(i)}, draw.SmallText.To(draw.Middle), th.Ink, line)
 	}
 	c.Line(draw.Pt{X: 52, Y: 142}, draw.Pt{X: 80, Y: 142}, draw.Visible)
@@ -52,13 +52,13 @@ func (b *bench) pedalStill(c *draw.Canvas) {
 		c.Text(draw.Pt{X: 212, Y: y}, draw.LabelText, th.Ink, b.word(row.unit))
 	}
 	c.Line(draw.Pt{X: 28, Y: 563}, draw.Pt{X: 248, Y: 563}, draw.Thin)
-	c.Text(draw.Pt{X: 28, Y: 587}, draw.LabelText, th.Ink, b.word("bench.balance"))
+	c.Text(draw.Pt{X: 28, Y: 587}, draw.LabelText, th.Ink, b.word("bench_sheet.balance"))
 	for i, id := range balanceNames {
 		c.Text(draw.Pt{X: balanceX[i], Y: 625}, draw.SmallText, th.Ink, b.word(id))
 	}
 }
 
-var balanceNames = [4]string{"bench.balance_fluid", "bench.balance_fingers", "bench.balance_upper", "bench.balance_lower"}
+var balanceNames = [4]string{"bench_sheet.balance_fluid", "bench_sheet.balance_fingers", "bench_sheet.balance_upper", "bench_sheet.balance_lower"}
 var balanceX = [4]float64{28, 83, 140, 197}
 
 // A tableRow is one figure of the left column.
@@ -69,14 +69,14 @@ type tableRow struct {
 }
 
 var tableRows = [8]tableRow{
-	{name: "bench.row_travel", unit: "unit.mm"},
-	{name: "bench.row_rod", unit: "unit.n", ratio: true},
-	{name: "bench.row_booster", unit: "unit.n"},
-	{name: "bench.row_pressure", unit: "unit.mpa", decimals: 2},
-	{name: "bench.row_piston", unit: "unit.kn", decimals: 2},
-	{name: "bench.row_fingers", unit: "unit.kn", decimals: 2},
-	{name: "bench.row_upper", unit: "unit.mm", decimals: 2},
-	{name: "bench.row_lower", unit: "unit.mm", decimals: 2},
+	{name: "bench_sheet.row_travel", unit: "bench_sheet.unit_mm"},
+	{name: "bench_sheet.row_rod", unit: "bench_sheet.unit_n", ratio: true},
+	{name: "bench_sheet.row_booster", unit: "bench_sheet.unit_n"},
+	{name: "bench_sheet.row_pressure", unit: "bench_sheet.unit_mpa", decimals: 2},
+	{name: "bench_sheet.row_piston", unit: "bench_sheet.unit_kn", decimals: 2},
+	{name: "bench_sheet.row_fingers", unit: "bench_sheet.unit_kn", decimals: 2},
+	{name: "bench_sheet.row_upper", unit: "bench_sheet.unit_mm", decimals: 2},
+	{name: "bench_sheet.row_lower", unit: "bench_sheet.unit_mm", decimals: 2},
 }
 
 // tableFigures are the values of tableRows in their order.
@@ -163,9 +163,9 @@ func (b *bench) pedalMoving(c *draw.Canvas) {
 		}
 		d, l := draw.Pt{X: 0.74, Y: 0.67}, max(v.Foot/n, draw.ShortestForce)
 		c.BlockArrow(pad.Add(d.Mul(l)), d.Mul(-1), l, th.Ink, true)
-		c.Text(draw.Pt{X: 106, Y: 349}, draw.SmallText, th.Ink, b.fill("bench.pedal_scale", "n", b.num(n, 0)))
+		c.Text(draw.Pt{X: 106, Y: 349}, draw.SmallText, th.Ink, b.fill("bench_sheet.pedal_scale", "n", b.num(n, 0)))
 	}
-	c.Text(draw.Pt{X: 106, Y: 332}, draw.ValueText, th.Ink, b.fill("bench.foot", "n", b.num(v.Foot, 0)))
+	c.Text(draw.Pt{X: 106, Y: 332}, draw.ValueText, th.Ink, b.fill("bench_sheet.foot", "n", b.num(v.Foot, 0)))
 }
 
 // swing turns a place of the pedal about its pivot by a [rad], foot forwards.

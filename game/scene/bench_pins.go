@@ -14,12 +14,12 @@ var pinsArea = draw.Rect{X: 259, Y: 294, W: 685, H: 337}
 // pinsStill draws the carrier, the disc's walls and the lettering that stays.
 func (b *bench) pinsStill(c *draw.Canvas) {
 	th := c.Theme
-	c.Text(draw.Pt{X: 268, Y: 312}, draw.HeadingText, th.Ink, b.word("bench.section_bb"))
-	c.Text(draw.Pt{X: 268, Y: 329}, draw.SmallText, th.Ink, b.word("bench.seen_from_rim"))
-	b.paragraph(c, 268, 371, 100, "bench.label_bleed")
-	b.paragraph(c, 268, 450, 100, "bench.label_reaction")
-	b.paragraph(c, 268, 560, 120, "bench.label_seal")
-	b.paragraph(c, 268, 600, 120, "bench.label_bolt")
+	c.Text(draw.Pt{X: 268, Y: 312}, draw.HeadingText, th.Ink, b.word("bench_sheet.section_bb"))
+	c.Text(draw.Pt{X: 268, Y: 329}, draw.SmallText, th.Ink, b.word("bench_sheet.seen_from_rim"))
+	b.paragraph(c, 268, 371, 100, "bench_sheet.label_bleed")
+	b.paragraph(c, 268, 450, 100, "bench_sheet.label_reaction")
+	b.paragraph(c, 268, 560, 120, "bench_sheet.label_seal")
+	b.paragraph(c, 268, 600, 120, "bench_sheet.label_bolt")
 
 	for _, up := range [2]float64{1, -1} {
 		// The carrier round the pin: open towards the body, blind at the far end.

@@ -20,7 +20,7 @@ const (
 )
 
 func (b *bench) plotStill(c *draw.Canvas) {
-	b.headingWithUnit(c, 77, "bench.plot_pressure", "unit.mpa")
+	b.headingWithUnit(c, 77, "bench_sheet.plot_pressure", "bench_sheet.unit_mpa")
 }
 
 // headingWithUnit letters a heading in capitals and its unit as it is written.
@@ -67,7 +67,7 @@ func (b *bench) plotMoving(c *draw.Canvas) {
 		pMax, fMax = max(pMax, s.Pressure), max(fMax, s.Inner, s.Outer)
 	}
 	pTop, fTop, span := nice(pMax, 2), nice(fMax, 3), b.span()
-	b.headingWithUnit(c, 212, "bench.plot_force", "unit.kn")
+	b.headingWithUnit(c, 212, "bench_sheet.plot_force", "bench_sheet.unit_kn")
 	b.axes(c, plotPTop, plotPFoot, pTop, span)
 	b.axes(c, plotFTop, plotFFoot, fTop, span)
 	p := axisOf(plotPTop, plotPFoot, pTop, span)
@@ -101,15 +101,15 @@ var outerDash = []float64{7, 5}
 func (b *bench) legend(c *draw.Canvas) {
 	th, n := c.Theme, &b.view.Now
 	c.Line(draw.Pt{X: 960, Y: 377}, draw.Pt{X: 992, Y: 377}, draw.Visible)
-	c.Text(draw.Pt{X: 998, Y: 381}, draw.SmallText, th.Ink, b.fill("bench.legend_inner", "kn", b.num(n.Half[0][0]+n.Half[0][1], 2)))
+	c.Text(draw.Pt{X: 998, Y: 381}, draw.SmallText, th.Ink, b.fill("bench_sheet.legend_inner", "kn", b.num(n.Half[0][0]+n.Half[0][1], 2)))
 	c.Line(draw.Pt{X: 1106, Y: 377}, draw.Pt{X: 1136, Y: 377}, draw.Pen{Width: 2.1, Dash: outerDash})
 	c.Circle(draw.Pt{X: 1121, Y: 377}, 4, &th.Paper, draw.Thin.Wide(1.6))
-	c.Text(draw.Pt{X: 1144, Y: 381}, draw.SmallText, th.Ink, b.fill("bench.legend_outer", "kn", b.num(n.Half[1][0]+n.Half[1][1], 2)))
+	c.Text(draw.Pt{X: 1144, Y: 381}, draw.SmallText, th.Ink, b.fill("bench_sheet.legend_outer", "kn", b.num(n.Half[1][0]+n.Half[1][1], 2)))
 	if b.view.Predict.Said >= 0 {
 		c.Pencil([]draw.Pt{{X: 960, Y: 396}, {X: 976, Y: 397}, {X: 992, Y: 396}})
-		c.Text(draw.Pt{X: 998, Y: 401}, draw.HandText.At(15), th.Graphite, b.word("bench.legend_said"))
+		c.Text(draw.Pt{X: 998, Y: 401}, draw.HandText.At(15), th.Graphite, b.word("bench_sheet.legend_said"))
 	}
-	c.Text(draw.Pt{X: 1252, Y: 401}, draw.SmallText.To(draw.Right), th.Ink, b.word("bench.time_s"))
+	c.Text(draw.Pt{X: 1252, Y: 401}, draw.SmallText.To(draw.Right), th.Ink, b.word("bench_sheet.time_s"))
 }
 
 // A plotAxis turns a time and a value into a place.

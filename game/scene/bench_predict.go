@@ -19,7 +19,7 @@ const (
 
 func (b *bench) predictStill(c *draw.Canvas) {
 	th := c.Theme
-	c.Text(draw.Pt{X: 957, Y: 434}, draw.HeadingText, th.Ink, b.word("bench.predict"))
+	c.Text(draw.Pt{X: 957, Y: 434}, draw.HeadingText, th.Ink, b.word("bench_sheet.predict"))
 }
 
 func shareAt(percent float64) float64 { return shareX0 + (shareX1-shareX0)*percent/100 }
@@ -36,7 +36,7 @@ func (b *bench) predictMoving(c *draw.Canvas) {
 		x, h := shareAt(float64(i)*10), 5.0
 		if i%5 == 0 {
 			h = 9
-			c.Text(draw.Pt{X: x, Y: 546}, draw.SmallText.To(draw.Middle), th.Ink, b.fill("unit.percent_of", "n", b.num(float64(i)*10, 0)))
+			c.Text(draw.Pt{X: x, Y: 546}, draw.SmallText.To(draw.Middle), th.Ink, b.fill("bench_sheet.unit_percent_of", "n", b.num(float64(i)*10, 0)))
 		}
 		c.Line(draw.Pt{X: x, Y: shareY - h}, draw.Pt{X: x, Y: shareY}, draw.Thin)
 	}
@@ -48,7 +48,7 @@ func (b *bench) predictMoving(c *draw.Canvas) {
 	sx, gx := shareAt(clamp(p.Said, 0, 100)), shareAt(clamp(p.Computed, 0, 100))
 	if got {
 		c.Polygon([]draw.Pt{{X: gx, Y: shareY - 1}, {X: gx - 6, Y: shareY - 21}, {X: gx + 6, Y: shareY - 21}}, th.Ink)
-		s := b.fill("bench.computed", "n", b.num(p.Computed, 0))
+		s := b.fill("bench_sheet.computed", "n", b.num(p.Computed, 0))
 		w := c.Measure(draw.LabelText, s)
 		x := gx - w/2
 		if said && math.Abs(sx-gx) < w/2+16 { // make room for the learner's own figure

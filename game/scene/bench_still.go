@@ -14,7 +14,7 @@ func (b *bench) Still(c *draw.Canvas) {
 		c.Line(draw.Pt{X: 944, Y: 412}, draw.Pt{X: 1262, Y: 412}, draw.Thin)
 	}
 	c.Line(draw.Pt{X: 18, Y: 634}, draw.Pt{X: 1262, Y: 634}, draw.Thin)
-	c.Text(draw.Pt{X: 29, Y: 42}, draw.SheetText, th.Ink, b.word("bench.name"))
+	c.Text(draw.Pt{X: 29, Y: 42}, draw.SheetText, th.Ink, b.word("bench_sheet.name"))
 	b.pedalStill(c)
 	b.axialStill(c)
 	b.pinsStill(c)

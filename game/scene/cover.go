@@ -165,7 +165,7 @@ func (v *cover) Still(c *draw.Canvas) {
 	if v.notice != "" {
 		c.Text(draw.Pt{X: 430, Y: 628}, draw.LabelText, th.Ink, c.Fit(draw.LabelText, v.notice, 800))
 	}
-	drawTitle(c, v.lettering, []Fact{{Caption: v.word("bench.fact_sheet"), Value: v.word("cover.sheet")}},
+	drawTitle(c, v.lettering, []Fact{{Caption: v.word("bench_sheet.fact_sheet"), Value: v.word("cover.sheet")}},
 		[]Fact{{Caption: v.word("cover.fact_jobs"), Value: v.num(float64(len(v.offers.Jobs)), 0), Width: 157}, {Caption: v.word("cover.fact_keys"), Value: v.word("cover.keys_help")}})
 }
 

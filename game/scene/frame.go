@@ -20,7 +20,7 @@ func drawTitle(c *draw.Canvas, l *lettering, beside, under []Fact) {
 	th, r := c.Theme, titleBlock
 	c.Fill(r, th.Panel)
 	const name = 157.0
-	c.Text(draw.Pt{X: r.X + 7, Y: r.Y + 25}, draw.SheetText.At(20), th.Ink, l.word("bench.program"))
+	c.Text(draw.Pt{X: r.X + 7, Y: r.Y + 25}, draw.SheetText.At(20), th.Ink, l.word("bench_sheet.program"))
 	row := func(y, x float64, facts []Fact) {
 		for i, f := range facts {
 			if x > r.X {
