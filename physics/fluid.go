@@ -112,6 +112,21 @@ func orifice(area, p, density, smooth float64) (q, slope float64) {
 	return c * p / root, c * (1 - math.Abs(p)/(2*a)) / root
 }
 
+// hollow is the void [m³] that opens where fluid is pulled below what it can
+// bear, and its derivative: no tension, so the pressure stays within a few
+// thousand pascal of vacuum however large the void.
+func hollow(p float64) (vol, slope float64) {
+	if d := voidPressure - p; d > 0 {
+		return d * voidGrowth, -voidGrowth
+	}
+	return 0, 0
+}
+
+const (
+	voidPressure = 3e3 - Atmosphere // [Pa]
+	voidGrowth   = 1e-9             // [m³/Pa] 1 cm³ a kilopascal; no answer depends on it
+)
+
 const (
 	dischargeCoefficient = 0.6 // [1] sharp-edged hole; common practice, no source
 	leakSmooth           = 100 // [Pa]

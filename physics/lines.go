@@ -91,15 +91,23 @@ func (m *Model) fill(w int, c *cavity, pc, front, thick, dt float64) error {
 	c.load.Pressure = c.p
 	s := c.start
 	s.X, s.Y, s.Tilt, s.Bridge = c.corner.X, c.corner.Y, c.corner.Tilt, c.corner.Bridge
-	var err error
-	if c.corner, c.forces, err = corner.Settle(s, &c.load); err != nil {
-		return err
+	at, forces, err := corner.Settle(s, &c.load)
+	if err != nil { // too far, or too tight for the energy to tell: afresh, to the usual residual
+		loose := c.load
+		loose.Tight = false
+		if at, forces, err = corner.Settle(c.start, &loose); err != nil {
+			return err
+		}
 	}
+	c.corner, c.forces = at, forces
 	fl := &m.spec.Fluid
 	warm := c.celsius - roomAir
 	squeeze := (1 + float64(softening*warm)) / fl.BulkModulus
 	gasV, gasS, warmed := gas(c.air, c.warm, c.from, c.p, dt)
 	vapV, vapS := m.vapour(l.fluid, c.celsius, c.p)
+	hole, holeS := hollow(c.p)
+	vapV += hole
+	vapS += holeS
 	c.gas, c.warmed = gasV, warmed
 	volume := float64(corner.area*c.corner.X) + float64(l.swell*c.p) + float64(l.fluid*(float64(squeeze*c.p)-float64(fl.Expansion*warm))) - gasV - vapV
 	c.a = float64(corner.area*c.forces.DxDp) + l.swell + float64(l.fluid*squeeze) - gasS - vapS

@@ -95,6 +95,10 @@ func (m *Model) strokes(f *flow) {
 	}
 	k := spec.FrictionRate
 	f.stick = 0
+	if f.given {
+		sum(f.friction)
+		return
+	}
 	if k <= 0 || f.grip <= 0 {
 		f.friction = f.grip
 		sum(f.grip)
@@ -165,6 +169,9 @@ func (m *Model) supply(i int, c *chamber, f *flow) {
 		gasS = -gasV / abs
 	}
 	c.gas, c.in = gasV, q
+	hole, holeS := hollow(c.p)
+	gasV += hole
+	gasS += holeS
 	c.residual = float64(m.master.area*c.s) + gasV + c.had + float64(dt*q)
 	c.byP, c.byS = gasS+float64(dt*byP), m.master.area+float64(dt*byS)
 }

@@ -1,0 +1,97 @@
+package physics_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"evenwear/physics"
+	"evenwear/physics/physicstest"
+)
+
+// anyCondition is a car with anything wrong with it, and often several things.
+func anyCondition(rng *rand.Rand) physics.Condition {
+	pick := func(hi float64) float64 { // even over four decades below hi, more often nothing
+		if rng.IntN(5) != 0 {
+			return 0
+		}
+		return hi * math.Pow(10, -4*rng.Float64())
+	}
+	c := physics.Condition{Fluid: -pick(250e-6), Water: pick(0.08), BoosterLoss: pick(1), VacuumLeak: pick(1),
+		CupBypass: [2]float64{pick(1e-12), pick(1e-12)}, PortCover: [2]float64{pick(3e-3), pick(3e-3)}}
+	for w := range c.Wheels {
+		c.Wheels[w] = physics.WheelCondition{
+			PinFriction: [2]float64{pick(2e4), pick(2e4)}, SealFriction: pick(3000), SealRate: pick(2e7),
+			EarFriction: [2]float64{pick(2000), pick(2000)},
+			Wear:        [2][2]float64{{pick(8e-3), pick(8e-3)}, {pick(8e-3), pick(8e-3)}},
+			Runout:      pick(3e-4), Thickness: pick(1e-4), Leak: pick(1e-6), Air: pick(1e-5),
+			HoseSwell: pick(1e-12), HoseHold: pick(2e6), HoseReturn: pick(1e3), BearingPlay: pick(5e-4),
+		}
+	}
+	return c
+}
+
+// TestStepsEverywhere: whatever is wrong with the car and whatever is done to
+// it, every step finds its balance, fluid is conserved and nothing is below
+// vacuum or beyond its stop.
+func TestStepsEverywhere(t *testing.T) {
+	rng := rand.New(rand.NewPCG(7, 9))
+	spec := physicstest.Hatchback()
+	failed := 0
+	for n := range 80 {
+		cond := anyCondition(rng)
+		m, err := physics.New(spec, cond)
+		if err != nil {
+			t.Fatal(err)
+		}
+		s, err := m.Rest()
+		if err != nil {
+			t.Fatal(err)
+		}
+		all := total(m, &s)
+		var in physics.Input
+		for i := range 120 {
+			ms := [...]int64{1, 1, 20, 1000}[rng.IntN(4)]
+			if rng.IntN(6) == 0 {
+				in.Foot = [...]float64{0, 0, 20, 150, 556, 2000, 5000}[rng.IntN(7)]
+			}
+			in.Engine = rng.IntN(2) == 0
+			w := rng.IntN(4)
+			in.Bleed[w], in.Piston[w] = 0, 0
+			switch rng.IntN(12) {
+			case 0:
+				in.Bleed[w] = 3e-6 * rng.Float64()
+			case 1:
+				in.Piston[w] = -1500 * rng.Float64()
+			case 2:
+				s.Heat[w].Fluid += 20 * rng.Float64()
+			case 3:
+				s.Speed = 40 * rng.Float64()
+			}
+			next, err := m.Step(s, in, ms)
+			if err != nil {
+				if failed++; failed < 6 {
+					t.Errorf("car %d, step %d of %d ms, foot %g: %v", n, i, ms, in.Foot, err)
+				}
+				break
+			}
+			s = next
+			if d := total(m, &s) - all; !(math.Abs(d) <= 1e-9*200e-6) {
+				t.Fatalf("car %d, step %d: fluid changed by %g m³", n, i, d)
+			}
+			for w, p := range s.Pressure {
+				if p < -physics.Atmosphere*1.05 || p > 70e6 {
+					t.Errorf("car %d, step %d: %g Pa at %v", n, i, p, physics.Wheel(w))
+				}
+			}
+			for k, x := range s.Master.Stroke {
+				if x < 0 || x > spec.Master.Stroke[k] {
+					t.Errorf("car %d, step %d: stroke %d at %g m", n, i, k, x)
+				}
+			}
+		}
+	}
+	if failed > 0 {
+		t.Errorf("%d cars of 80 found no balance", failed)
+	}
+}
