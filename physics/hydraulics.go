@@ -94,7 +94,7 @@ func (m *Model) balance(f *flow, s *State, in *Input, force, dt float64) error {
 	}
 	for n := 0; worst > volumeTolerance; n++ {
 		dc, dw := m.newton(f)
-		if n == stepIterations || dc[0]+dc[1]-dc[0]-dc[1] != 0 { // round in circles, or no slope at all
+		if n == stepIterations || (dc[0]-dc[0])+(dc[1]-dc[1]) != 0 { // round in circles, or no slope at all
 			if worst, err = m.patient(f); err != nil {
 				return err
 			}

@@ -38,7 +38,7 @@ func TestStepsEverywhere(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 9))
 	spec := physicstest.Hatchback()
 	failed := 0
-	for n := range 80 {
+	for n := range 400 {
 		cond := anyCondition(rng)
 		m, err := physics.New(spec, cond)
 		if err != nil {
