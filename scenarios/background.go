@@ -1,7 +1,7 @@
 package scenarios
 
 import (
-	"fmt"
+	"math"
 	"strconv"
 	"strings"
 
@@ -69,7 +69,7 @@ func unlikely(r *reader, n *yaml.Node, j *Job) {
 		if lo, hi := p.mean-float64(2.5*p.sd), p.mean+float64(2.5*p.sd); have[i] < lo || have[i] > hi {
 			name := Backgrounds()[i]
 			r.fail(n, "driven."+name, show(have[i])+" is too unusual to be left untold",
-				fmt.Sprintf("%.4g to %.4g, or a fact that tells it", max(lo, p.lo), min(hi, p.hi)))
+				show(round3(max(lo, p.lo)))+" to "+show(round3(min(hi, p.hi)))+", or a fact that tells it")
 		}
 	}
 }
@@ -101,3 +101,6 @@ func grouped(v float64) string {
 	}
 	return b.String()
 }
+
+// round3 keeps three decimals of a limit that is only to be read.
+func round3(v float64) float64 { return math.Round(v*1000) / 1000 }

@@ -24,8 +24,11 @@ func (b *builder) job(src *source) {
 		j.Car = b.lib.Cars[i]
 	}
 	j.Complaint = o.text("complaint")
-	for _, it := range o.list("notices", true) {
-		if c, ok := claim(r, it); ok {
+	heard := true
+	items := o.list("notices", true)
+	for _, it := range items {
+		c, ok := claim(r, it)
+		if heard = heard && ok; ok {
 			j.Claims = append(j.Claims, c)
 		}
 	}
@@ -50,12 +53,12 @@ func (b *builder) job(src *source) {
 	j.Aim = o.number("difficulty_bits", "bits", 0, 20)
 	j.Goal = o.text("goal")
 	o.close()
-	if n := o.get("complaint"); n != nil && j.Complaint != "" {
+	if n := o.get("complaint"); n != nil && j.Complaint != "" && heard && len(items) > 0 {
 		for _, c := range undeclared(j.Complaint, j.Claims) {
 			r.fail(n, "complaint", fmt.Sprintf("the word %q speaks of something that notices does not list", c.word), "list "+c.claim+" under notices, or leave it out")
 		}
 	}
-	if driven != nil && j.Car != nil {
+	if driven != nil && driven.Kind == yaml.MappingNode && j.Car != nil {
 		unlikely(r, driven, j)
 	}
 }

@@ -74,7 +74,7 @@ func (o *object) need(key, what string) *yaml.Node {
 }
 
 func (o *object) text(key string) string {
-	if n := o.need(key, "text"); n != nil {
+	if n := o.need(key, "text is needed here"); n != nil {
 		s, _ := o.r.text(n, o.at(key))
 		return s
 	}

@@ -36,6 +36,8 @@ func (r *reader) failFile(line, col int, what, allowed string) {
 
 var yamlLine = regexp.MustCompile(`^yaml: (?:line (\d+): )?(.*)$`)
 
+var yamlAnchor = regexp.MustCompile(`^unknown anchor '(.*)' referenced$`)
+
 // parse turns a file into its one document's mapping. It returns nil after
 // noting why there is none.
 func (r *reader) parse(data []byte) *yaml.Node {
@@ -61,9 +63,18 @@ func (r *reader) parse(data []byte) *yaml.Node {
 			what = m[2]
 			if n, err := strconv.Atoi(m[1]); err == nil {
 				line = n
+				if strings.HasPrefix(what, "did not find expected") {
+					line++ // the library counts lines from 0 in these
+				}
 			}
 		}
-		r.failFile(line, 1, "not YAML: "+what, "keys and values as in the files of the library, indented with spaces")
+		col := 1
+		if m := yamlAnchor.FindStringSubmatch(what); m != nil { // said without a place
+			if i := bytes.Index(data, []byte("*"+m[1])); i >= 0 {
+				line, col = position(data, i)
+			}
+		}
+		r.failFile(line, col, "not YAML: "+what, "keys and values as in the files of the library, indented with spaces")
 		return nil
 	}
 	var second yaml.Node
@@ -82,19 +93,22 @@ func (r *reader) parse(data []byte) *yaml.Node {
 }
 
 func badByte(data []byte) (line, col int) {
-	line, col = 1, 1
-	for len(data) > 0 {
-		c, n := utf8.DecodeRune(data)
+	i := 0
+	for i < len(data) {
+		c, n := utf8.DecodeRune(data[i:])
 		if c == utf8.RuneError && n == 1 {
 			break
 		}
-		col++
-		if c == '\n' {
-			line, col = line+1, 1
-		}
-		data = data[n:]
+		i += n
 	}
-	return line, col
+	return position(data, i)
+}
+
+// position is the line and column, in characters, of a byte.
+func position(data []byte, at int) (line, col int) {
+	before := data[:at]
+	start := bytes.LastIndexByte(before, '\n') + 1
+	return bytes.Count(before, []byte("\n")) + 1, utf8.RuneCount(before[start:]) + 1
 }
 
 // plain refuses what our files have no use for and readers of YAML stumble
