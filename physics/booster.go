@@ -25,7 +25,7 @@ func (b *BoosterSpec) demand(rod float64) float64 {
 	if b.Ceiling <= 0 {
 		return 0
 	}
-	return min(1, max(0, b.Gain*(rod-b.Threshold)/b.Ceiling))
+	return min(1, max(0, float64(b.Gain*(rod-b.Threshold))/b.Ceiling))
 }
 
 // vacuum is the vacuum dt after it was s.Vacuum. Letting the foot up vents the
@@ -37,7 +37,7 @@ func (b *BoosterSpec) demand(rod float64) float64 {
 func (m *Model) vacuum(s *State, in *Input, dt float64) float64 {
 	b := &m.spec.Booster
 	v := s.Vacuum
-	drop := b.demand(m.spec.Pedal.Ratio*s.Master.Foot) - b.demand(m.spec.Pedal.Ratio*in.Foot)
+	drop := b.demand(float64(m.spec.Pedal.Ratio*s.Master.Foot)) - b.demand(float64(m.spec.Pedal.Ratio*in.Foot))
 	if drop > 0 && b.Vent > 0 {
 		v *= exact.Pow(1-b.Vent, drop)
 	}
@@ -58,4 +58,6 @@ func (m *Model) vacuum(s *State, in *Input, dt float64) float64 {
 }
 
 // engineVacuum is what the engine draws [Pa].
-func (m *Model) engineVacuum() float64 { return m.spec.Booster.Vacuum * (1 - m.cond.BoosterLoss) }
+func (m *Model) engineVacuum() float64 {
+	return float64(m.spec.Booster.Vacuum * (1 - m.cond.BoosterLoss))
+}

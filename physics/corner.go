@@ -149,5 +149,5 @@ func (c *Corner) Torque(f *CornerForces) float64 {
 			sum += float64(c.mu[i][j] * f.Half[i][j])
 		}
 	}
-	return c.re * sum
+	return float64(c.re * sum)
 }

@@ -38,7 +38,7 @@ func absolute(p float64) float64 { return max(leastAbsolute, p+Atmosphere) }
 // ViscosityAt is the kinematic viscosity [m²/s] at t [°C] through the two stated
 // values, straight in ln ln(ν + 0.7 mm²/s) over ln T (Walther; ASTM D341).
 func (f *FluidSpec) ViscosityAt(t float64) float64 {
-	walther := func(nu float64) float64 { return exact.Log(exact.Log(nu*1e6 + 0.7)) }
+	walther := func(nu float64) float64 { return exact.Log(exact.Log(float64(nu*1e6) + 0.7)) }
 	at := func(c float64) float64 { return exact.Log((c + freezing) / (roomAir + freezing)) }
 	room := walther(f.Viscosity)
 	y := room + float64((walther(f.ViscosityC)-room)*(at(t)/at(-40)))
@@ -92,7 +92,7 @@ func gas(air, warm, from, p, dt float64) (vol, slope, next float64) {
 	abs := absolute(p)
 	hot := float64((1 + warm) * exact.Pow(abs/absolute(from), gasShare))
 	keep := 1 / (1 + dt/gasCool)
-	next = (hot - 1) * keep
+	next = float64((hot - 1) * keep)
 	cold := air * Atmosphere / abs
 	vol = cold * (1 + next)
 	slope = -vol/abs + float64(cold*keep*hot*gasShare)/abs

@@ -127,7 +127,7 @@ type bracket struct {
 }
 
 func newBracket(at float64) bracket {
-	return bracket{lo: math.Inf(-1), hi: math.Inf(1), width: math.Inf(1), stride: 1e3 + math.Abs(at)/8}
+	return bracket{lo: math.Inf(-1), hi: math.Inf(1), width: math.Inf(1), stride: 1e3 + float64(math.Abs(at)/8)}
 }
 
 // closed reports that nothing is left between the ends.

@@ -19,8 +19,8 @@ const escape = 0.2 * CubicCentimetre
 // the fluid where it gathers. Volumes do not change, only what they are of.
 func (m *Model) settleAir(f *flow, next *State) {
 	for w := range next.Air {
-		out := f.wheel[w].out * f.dt
-		screw := f.wheel[w].screw * f.dt
+		out := float64(f.wheel[w].out * f.dt)
+		screw := float64(f.wheel[w].screw * f.dt)
 		next.Lost += out
 		var gone float64 // [m³] of what left that was air
 		switch {
@@ -37,7 +37,7 @@ func (m *Model) settleAir(f *flow, next *State) {
 		next.Air[w] = max(0, next.Air[w]-float64(gone*absolute(next.Pressure[w])/Atmosphere))
 	}
 	for i := range next.Master.Air {
-		in := f.chamber[i].in * f.dt
+		in := float64(f.chamber[i].in * f.dt)
 		next.Standing -= in
 		switch {
 		case in > 0 && next.Standing < m.spec.Reservoir.Port[i]:

@@ -142,7 +142,7 @@ type CornerSpec struct {
 
 // PistonArea is π/4·D² [m²].
 func (c *CornerSpec) PistonArea() float64 {
-	return 0.25 * pi * c.PistonDiameter * c.PistonDiameter
+	return float64(0.25 * pi * c.PistonDiameter * c.PistonDiameter)
 }
 
 const pi = 3.14159265358979323846264338327950288

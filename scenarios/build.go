@@ -140,7 +140,7 @@ func run(spec *physics.Spec, cond physics.Condition, duty physics.Duty, here []*
 	for range steps {
 		stretch := km / float64(steps)
 		for _, a := range here {
-			if err = a.grow(spec, &cond, left-stretch/2); err != nil {
+			if err = a.grow(spec, &cond, left-float64(stretch/2)); err != nil {
 				return cond, err
 			}
 		}

@@ -104,7 +104,7 @@ func Pow(x, y float64) float64 {
 	sum += b
 	b -= sum - part
 	// y·sum exactly, as two floats: split both into halves of 26 bits.
-	p := y * sum
+	p := float64(y * sum)
 	if math.Abs(p) > 800 {
 		return Exp(p)
 	}

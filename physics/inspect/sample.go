@@ -1,6 +1,10 @@
 package inspect
 
-import "math"
+import (
+	"math"
+
+	"evenwear/physics/exact"
+)
 
 // Sample is one look at the meter before a true value [SI]. Luck is an
 // argument: bias and z are standard normals (bias the same for every look
@@ -59,5 +63,5 @@ func tail(x float64) float64 {
 	case math.IsInf(x, -1):
 		return 2
 	}
-	return erfc(x)
+	return exact.Erfc(x)
 }

@@ -1,5 +1,0 @@
-package inspect
-
-import "math"
-
-func erfc(x float64) float64 { return math.Erfc(x) }
