@@ -15,7 +15,8 @@ type View struct {
 	Call       *CallView
 	Work       *WorkView
 	Debrief    *DebriefView
-	Notice     string // the last refusal or news, a sentence
+	Waiting    *WaitView // the debrief is being worked out
+	Notice     string    // the last refusal or news, a sentence
 }
 
 // A Stage is where a session stands.

@@ -203,3 +203,10 @@ type CaliperView struct {
 	Seal          float64       // [kN]
 	PistonStuck   bool
 }
+
+// A WaitView is long work that goes on in the background.
+type WaitView struct {
+	Share float64 // [1] done
+	Text  string
+	Error string // why it failed; empty while it goes on
+}

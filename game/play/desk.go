@@ -1,0 +1,79 @@
+package play
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+	"sync"
+
+	"evenwear/physics"
+	"evenwear/physics/inspect"
+	"evenwear/scenarios"
+)
+
+// A Desk is where sessions are played: the library, the words, and the tables
+// of evidence that sessions of the same car and facts share. It may be used by
+// several goroutines; each session by one.
+type Desk struct {
+	lib     *scenarios.Library
+	words   Words
+	catalog catalog
+
+	mu     sync.Mutex
+	tables []*table
+}
+
+// NewDesk lays a desk.
+func NewDesk(lib *scenarios.Library, words Words) *Desk {
+	return &Desk{lib: lib, words: words, catalog: newCatalog(lib)}
+}
+
+// Library is what the desk plays from.
+func (d *Desk) Library() *scenarios.Library { return d.lib }
+
+// ErrNoJob says that no job has this id.
+var ErrNoJob = errors.New("there is no such job")
+
+func (d *Desk) job(id string) (*scenarios.Job, error) {
+	if j := d.lib.Job(id); j != nil {
+		return j, nil
+	}
+	known := make([]string, len(d.lib.Jobs))
+	for i, j := range d.lib.Jobs {
+		known[i] = j.ID
+	}
+	return nil, fmt.Errorf("%q: %w; there are %s", short(id), ErrNoJob, strings.Join(known, ", "))
+}
+
+// buildWorld is the car an inspector finds.
+func buildWorld(car *scenarios.Car, driven scenarios.Driven, faults []scenarios.Fault) (*inspect.World, error) {
+	cond, err := scenarios.Build(&car.Spec, driven, faults)
+	if err != nil {
+		return nil, err
+	}
+	return inspect.NewWorld(&car.Spec, cond)
+}
+
+// repair is the car after these remedies, in the order they were chosen.
+func (d *Desk) repair(car *scenarios.Car, found *inspect.World, chosen []string) (*inspect.World, error) {
+	cond, err := d.repaired(car, found.Model.Condition(), chosen)
+	if err != nil {
+		return nil, err
+	}
+	return inspect.NewWorld(&car.Spec, cond)
+}
+
+func (d *Desk) repaired(car *scenarios.Car, cond physics.Condition, chosen []string) (physics.Condition, error) {
+	for _, c := range chosen {
+		r, at, ok := d.findRemedy(c)
+		if !ok {
+			return cond, fmt.Errorf("there is no remedy %q", c)
+		}
+		if err := r.Apply(&car.Spec, &cond, at); err != nil {
+			return cond, err
+		}
+	}
+	return cond, nil
+}
+
+func asRefusal(err error, r **Refusal) bool { return errors.As(err, r) }

@@ -1,0 +1,260 @@
+package play
+
+import (
+	"errors"
+	"slices"
+	"strings"
+
+	"evenwear/physics/inspect"
+	"evenwear/scoring"
+)
+
+// A reading is a check that has been made and not yet been written down. It
+// holds the display, never the true value: the view is drawn from it, so cars
+// that show the same look the same.
+type reading struct {
+	inst    inspect.Instance
+	check   *inspect.Check
+	display int64
+	try     uint64
+	minutes float64
+}
+
+// A note is one line of the notebook.
+type note struct {
+	reading
+	written int64 // the learner's display
+	skipped bool
+	struck  bool
+	again   bool // on the repaired car
+}
+
+// places in the order of the plan.
+var places = []string{"bonnet", "seat", "front_left", "front_right", "rear_left", "rear_right", "road", "ground"}
+
+func (s *Session) refuseGo(place string) no {
+	if n := s.only(Inspecting); !n.allows() {
+		return n
+	}
+	return unless(slices.Contains(places, place), "no.unknown_place")
+}
+
+func unless(ok bool, id string) no {
+	if ok {
+		return no{}
+	}
+	return because(id)
+}
+
+// placeOf is where a check is made.
+func placeOf(inst inspect.Instance, c *inspect.Check) string {
+	if inst.PerWheel && c.Station != inspect.Road {
+		return inst.Wheel.String()
+	}
+	return string(c.Station)
+}
+
+// placeOfWork is where a preparation is done.
+func placeOfWork(w inspect.Work) string {
+	switch {
+	case w.PerWheel:
+		return w.Wheel.String()
+	case w.ID == "drive" || w.ID == "stop_50" || w.ID == "clear_road":
+		return "road"
+	}
+	return "ground"
+}
+
+func (s *Session) refusePrepare(what string) no {
+	if n := s.only(Inspecting); !n.allows() {
+		return n
+	}
+	w, err := inspect.ParseWork(what)
+	if err != nil {
+		return because("no.unknown_preparation", "what", short(what))
+	}
+	if placeOfWork(w) != s.place {
+		return because("no.elsewhere", "place", s.say("place."+placeOfWork(w)))
+	}
+	return s.setup.refuseWork(w, s.sayWork)
+}
+
+// prepare does a preparation. A drive that comes too soon is not made, but that
+// it was asked for stays: it counts as harmful.
+func (s *Session) prepare(what string) (string, no) {
+	w, err := inspect.ParseWork(what)
+	if err != nil {
+		return "", because("no.unknown_preparation", "what", short(what))
+	}
+	if w.Harmful == inspect.HarmRoad {
+		if missing := s.roadMissing(); missing != "" {
+			s.harm(w.Harmful)
+			return missing, no{}
+		}
+	}
+	s.heed(w.Needs())
+	notice := s.breach(s.setup.breaks(w))
+	s.setup = s.setup.after(w)
+	s.minutes += w.Minutes
+	return notice, no{}
+}
+
+// breach keeps broken cautions and says the first that is new.
+func (s *Session) breach(rules []string) string {
+	notice := ""
+	for _, r := range rules {
+		if !s.caution(r, false) && notice == "" {
+			notice = s.words.Say("play.broken", "caution", s.say(r))
+		}
+	}
+	return notice
+}
+
+// caution notes that a caution was due, and whether it was kept. Broken once is
+// broken. It reports whether it was known to be broken before.
+func (s *Session) caution(id string, kept bool) bool {
+	for i := range s.due {
+		if c := &s.due[i]; c.ID == id {
+			was := !c.Kept
+			c.Kept = c.Kept && kept
+			return was
+		}
+	}
+	s.due = append(s.due, scoring.Caution{ID: id, Kept: kept})
+	return false
+}
+
+// heed notes the cautions that these needs stand for as due and kept.
+func (s *Session) heed(needs []string) {
+	for _, n := range needs {
+		if w, err := inspect.ParseWork(n); err == nil && w.Safety && s.setup.stands(n) {
+			s.caution(w.Cautions[0], true)
+		}
+	}
+}
+
+func (s *Session) harm(rule string) {
+	if !slices.Contains(s.harmful, rule) {
+		s.harmful = append(s.harmful, rule)
+	}
+}
+
+func (s *Session) refuseCheck(what string) no {
+	inst, err := inspect.ParseInstance(what)
+	if err != nil {
+		return because("no.unknown_check", "what", short(what))
+	}
+	c, _ := inspect.Find(inst.Check)
+	if s.stage == Handing {
+		return unless(slices.Contains(s.looks(), inst), "no.not_a_look")
+	}
+	if n := s.only(Inspecting); !n.allows() {
+		return n
+	}
+	if at := placeOf(inst, c); at != s.place {
+		return because("no.elsewhere", "place", s.say("place."+at))
+	}
+	if c.Station == inspect.WheelOn && s.setup.stands("wheel_off@"+inst.Wheel.String()) {
+		return because("no.wheel_is_off")
+	}
+	if impossible, _ := s.setup.missing(inst.Needs()); len(impossible) > 0 {
+		return because("no.needs", "what", s.sayWork(impossible[0]))
+	}
+	return no{}
+}
+
+// check makes a check: the experiment on a copy of the car, one look through
+// the meter.
+func (s *Session) check(what string) (string, no) {
+	inst, err := inspect.ParseInstance(what)
+	if err != nil {
+		return "", because("no.unknown_check", "what", short(what))
+	}
+	c, _ := inspect.Find(inst.Check)
+	world := s.found
+	if s.repaired != nil {
+		world = s.repaired
+	}
+	if c.Harmful == inspect.HarmRoad && s.stage == Inspecting {
+		if missing := s.roadMissing(); missing != "" {
+			s.harm(c.Harmful)
+			return missing, no{}
+		}
+	}
+	truth, err := world.Measure(inst)
+	if err != nil {
+		return "", because("no.not_computed", "error", err.Error())
+	}
+	notice := ""
+	if s.stage == Inspecting {
+		s.heed(inst.Needs())
+		_, cautions := s.setup.missing(inst.Needs())
+		notice = s.breach(cautions)
+	} else {
+		s.lookedAgain(inst)
+	}
+	try := s.tries[what]
+	s.tries[what]++
+	s.minutes += c.Minutes
+	s.reading = &reading{inst: inst, check: c, try: try, minutes: c.Minutes,
+		display: look(s.seed, s.job.ID, inst, c, truth, try)}
+	return notice, no{}
+}
+
+func (s *Session) refuseWrite(a Act) no {
+	if s.reading == nil {
+		return because("no.nothing_to_read")
+	}
+	if a.What != "" && a.What != s.reading.inst.String() {
+		return because("no.read_this", "what", s.sayCheck(s.reading.inst))
+	}
+	if a.Do == Skip {
+		return no{}
+	}
+	_, err := s.reading.check.Meter.Parse(s.asWord(a.Text))
+	var bad *inspect.ReadingError
+	if errors.As(err, &bad) {
+		choices := make([]string, len(bad.Words))
+		for i, w := range bad.Words {
+			choices[i] = s.sayWord(s.reading.check, w)
+		}
+		return because(bad.ID, "text", short(bad.Text), "lo", plain(bad.Lo), "hi", plain(bad.Hi),
+			"unit", s.sayUnit(bad.Unit), "words", strings.Join(choices, ", "))
+	}
+	return no{}
+}
+
+// asWord turns a word in the learner's language into its id.
+func (s *Session) asWord(text string) string {
+	for _, w := range s.reading.check.Meter.Words {
+		if strings.EqualFold(strings.TrimSpace(text), s.sayWord(s.reading.check, w)) {
+			return w
+		}
+	}
+	return text
+}
+
+func (s *Session) write(a Act) {
+	n := note{reading: *s.reading, skipped: a.Do == Skip, again: s.repaired != nil}
+	if !n.skipped {
+		n.written, _ = n.check.Meter.Parse(s.asWord(a.Text)) // refuseWrite has parsed it
+	}
+	s.notes = append(s.notes, n)
+	s.reading = nil
+}
+
+func (s *Session) refuseStrike(line float64) no {
+	if n := s.only(Inspecting, Handing); !n.allows() {
+		return n
+	}
+	if line != float64(int(line)) || line < 1 || int(line) > len(s.notes) {
+		return because("no.no_such_line", "lines", len(s.notes))
+	}
+	switch n := s.notes[int(line)-1]; {
+	case n.struck:
+		return because("no.is_struck")
+	case n.again != (s.repaired != nil):
+		return because("no.before_the_work")
+	}
+	return no{}
+}

@@ -1,0 +1,133 @@
+package play
+
+import (
+	"context"
+	"fmt"
+	"slices"
+	"sync"
+
+	"evenwear/physics/inspect"
+	"evenwear/scenarios"
+	"evenwear/scoring/evidence"
+)
+
+// A table is the evidence about one car and what is known of it, shared by
+// every session that asks the same question.
+type table struct {
+	key string
+	*evidence.Table
+
+	mu     sync.Mutex
+	cancel context.CancelFunc // of the filling that runs, or nil
+	idle   chan struct{}      // closed when it has stopped
+}
+
+// table finds or prepares the table of a job. Nothing in it depends on the
+// job's faults.
+func (d *Desk) table(job *scenarios.Job) (*table, error) {
+	known := scenarios.Vary(job.Driven, nil) // what an inspector believes without looking
+	key := fmt.Sprintf("%s %v %v", job.Car.ID, known, job.Driven.Known)
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	for _, t := range d.tables {
+		if t.key == key {
+			return t, nil
+		}
+	}
+	problem := newProblem(d.lib, job.Car, job.Driven)
+	et, err := evidence.NewTable(problem)
+	if err != nil {
+		return nil, err
+	}
+	t := &table{key: key, Table: et}
+	d.tables = append(d.tables, t)
+	return t, nil
+}
+
+// fill computes the table in the background, once, on this many goroutines.
+func (t *table) fill(workers int) {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	if t.cancel != nil {
+		return
+	}
+	ctx, cancel := context.WithCancel(context.Background())
+	t.cancel, t.idle = cancel, make(chan struct{})
+	go func(idle chan struct{}) {
+		defer close(idle)
+		t.Fill(ctx, workers, nil) // the only error is that it was told to stop
+	}(t.idle)
+}
+
+// pause stops the filling and waits until it has stopped.
+func (t *table) pause() {
+	t.mu.Lock()
+	cancel, idle := t.cancel, t.idle
+	t.cancel = nil
+	t.mu.Unlock()
+	if cancel != nil {
+		cancel()
+		<-idle
+	}
+}
+
+// newProblem is a car's whole question: every cause of the catalogue at every
+// place with every severity. known holds only what an inspector was told.
+func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driven) *evidence.Problem {
+	p := &evidence.Problem{Checks: inspect.Instances()}
+	for _, b := range scenarios.Backgrounds() {
+		p.Background = append(p.Background, evidence.Background{ID: b})
+	}
+	p.Background = append(p.Background, evidence.Background{ID: "since_km"})
+	type sick struct {
+		cause *scenarios.Cause
+		place scenarios.Place
+		bad   scenarios.Severity
+	}
+	var faults []sick
+	total := 0.0
+	for _, c := range lib.Causes {
+		total += c.Prior
+	}
+	for _, c := range lib.Causes {
+		weights := 0.0
+		for _, v := range c.Severities {
+			weights += v.Weight
+		}
+		for _, at := range c.Places {
+			for _, v := range c.Severities {
+				p.Hypotheses = append(p.Hypotheses, evidence.Hypothesis{
+					ID: rowID(c, at) + "#" + v.ID, Row: rowID(c, at), Cause: c.ID, Place: string(at),
+					Prior: c.Prior / total / float64(len(c.Places)) * v.Weight / weights,
+				})
+				faults = append(faults, sick{c, at, v})
+			}
+		}
+	}
+	faults = slices.Clip(faults)
+	p.Build = func(h int, b []float64) (*inspect.World, error) {
+		f := faults[h]
+		driven := scenarios.Vary(known, b)
+		return buildWorld(car, driven, []scenarios.Fault{{Cause: f.cause, Place: f.place, Severity: f.bad, SinceKm: since(f.cause, driven, b)}})
+	}
+	return p
+}
+
+// since is how long a fault has been there [km]: across the cause's range, its
+// middle at b = 0 and its ends at two standard deviations, never longer than
+// the pads have been in.
+func since(c *scenarios.Cause, d scenarios.Driven, b []float64) float64 {
+	lo, hi := c.SinceKm[0], c.SinceKm[1]
+	z := 0.0
+	if len(b) > scenarios.NumBackgrounds {
+		z = b[scenarios.NumBackgrounds]
+	}
+	km := (lo+hi)/2 + float64(z*(hi-lo)/4)
+	return min(max(km, lo), hi, d.PadsKm)
+}
+
+// await fills what is missing and returns when all of it is there.
+func (t *table) await(ctx context.Context, progress func(evidence.Progress)) error {
+	t.pause()
+	return t.Fill(ctx, 2, progress)
+}

@@ -1,0 +1,196 @@
+package play
+
+import (
+	"context"
+	"slices"
+
+	"evenwear/physics"
+	"evenwear/scenarios"
+	"evenwear/scoring"
+)
+
+// known tells that the learner put most counters on what is true: then a low
+// level has a cause that is known.
+func (s *Session) known() bool {
+	n := 0
+	for _, t := range s.trueRows() {
+		if r := s.row(t); r != nil {
+			n += r.counters
+		}
+	}
+	return n > Counters/2
+}
+
+// outlook is what becomes of the car after these remedies, with what comes of
+// them later.
+func (s *Session) outlook(chosen []string) (scoring.Outlook, error) {
+	car := s.job.Car
+	cond, err := s.desk.repaired(car, s.found.Model.Condition(), chosen)
+	if err != nil {
+		return scoring.Outlook{}, err
+	}
+	for _, c := range chosen {
+		r, at, _ := s.desk.findRemedy(c)
+		if err := r.ApplyLater(&car.Spec, &cond, at); err != nil {
+			return scoring.Outlook{}, err
+		}
+	}
+	return scoring.Look(&car.Spec, cond, s.job.Driven.Duty())
+}
+
+// choice is a set of remedies with a release, and the car it leaves.
+func (s *Session) choice(chosen []string, release string, o *scoring.Outlook, sound, known bool) scoring.Choice {
+	c := scoring.Choice{Release: release, Sound: sound, Findings: o.Findings(known), Lasts: o.Lasts, DragFuel: o.DragFuel}
+	for _, id := range chosen {
+		r, _, _ := s.desk.findRemedy(id)
+		c.Minutes += r.Minutes
+		c.Parts += r.PartsCost
+		c.Refers = c.Refers || r.Refers
+	}
+	return c
+}
+
+// same tells that leaving a remedy out would have changed nothing that counts:
+// no danger, no thousand kilometres, no tenth of a litre.
+func same(a, b *scoring.Outlook) bool {
+	fa, fb := a.Findings(false), b.Findings(false)
+	return slices.EqualFunc(fa, fb, func(x, y scoring.Finding) bool { return x.ID == y.ID && x.Wheel == y.Wheel }) &&
+		a.Lasts == b.Lasts && a.DragFuel-b.DragFuel < 1e-4 && b.DragFuel-a.DragFuel < 1e-4
+}
+
+// weigh drives the car on as it came, as it leaves and as the best remedies
+// would leave it, and fills the decision in.
+func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error {
+	var err error
+	if o.Found, err = s.outlook(nil); err != nil {
+		return err
+	}
+	if o.Leaves, err = s.outlook(s.chosen); err != nil {
+		return err
+	}
+	sound := len(s.job.Faults) == 0 && len(o.Found.Findings(true)) == 0
+	mine := s.choice(s.chosen, s.release, &o.Leaves, sound, s.known())
+	for i, id := range s.chosen {
+		r, _, _ := s.desk.findRemedy(id)
+		if r.PartsCost == 0 || r.Refers {
+			continue
+		}
+		without, err := s.outlook(slices.Delete(slices.Clone(s.chosen), i, i+1))
+		if err != nil {
+			return err
+		}
+		if same(&without, &o.Leaves) {
+			mine.Needless++
+		}
+	}
+	choices := []scoring.Choice{mine}
+	for _, set := range s.candidates() {
+		if err := ctx.Err(); err != nil {
+			return err
+		}
+		look, err := s.outlook(set)
+		if err != nil {
+			continue // this work cannot be done on this car
+		}
+		for _, r := range releases {
+			choices = append(choices, s.choice(set, r, &look, sound, true))
+		}
+	}
+	_, p.BestLoss = scoring.Decide(choices)
+	p.Loss, p.Needless = mine.Loss(), mine.Needless
+	p.Unsafe = scoring.Danger(mine.Findings, s.release)
+	return nil
+}
+
+// candidates are the sets of remedies the best is looked for in: none, each
+// one that touches a faulty place, and each of those with new pads or discs on
+// the same axle.
+func (s *Session) candidates() [][]string {
+	spec := &s.job.Car.Spec
+	touches := func(p scenarios.Place) bool {
+		for _, f := range s.job.Faults {
+			for _, a := range f.Place.Wheels(spec) {
+				if slices.Contains(p.Wheels(spec), a) {
+					return true
+				}
+			}
+		}
+		return len(s.job.Faults) == 0
+	}
+	sets := [][]string{nil}
+	var single, axle []string
+	for _, r := range s.desk.lib.Remedies {
+		for _, p := range r.Places {
+			if r.Harmful != "" || !touches(p) {
+				continue
+			}
+			id := r.ID + "@" + string(p)
+			if len(s.job.Faults) == 0 && r.PartsCost > 0 && p != "car" && p != "front_axle" && p != "rear_axle" {
+				continue // at a sound car only what serves an axle or the whole of it
+			}
+			sets = append(sets, []string{id})
+			single = append(single, id)
+			if p == "front_axle" || p == "rear_axle" {
+				axle = append(axle, id)
+			}
+		}
+	}
+	for _, a := range axle {
+		for _, b := range single {
+			if a != b {
+				sets = append(sets, []string{b, a})
+			}
+		}
+	}
+	return sets
+}
+
+// fault is the true caliper beside the healthy one under one press of the line.
+func (s *Session) fault() (FaultView, error) {
+	w := physics.FrontLeft
+	if len(s.job.Faults) > 0 {
+		w = wheelOf(s.job.Faults[0].Place)
+	}
+	var f FaultView
+	f.Wheel = w.String()
+	healthy, err := physics.New(&s.job.Car.Spec, physics.Condition{})
+	if err != nil {
+		return f, err
+	}
+	if f.Healthy, err = pressed(healthy, w); err != nil {
+		return f, err
+	}
+	if f.Faulty, err = pressed(s.found.Model, w); err != nil {
+		return f, err
+	}
+	for i, half := range [2]string{"upper", "lower"} {
+		if state := f.Faulty.Pins[i]; state != "free" {
+			f.Labels = append(f.Labels, s.say("fault."+half+"_pin_"+state))
+		}
+	}
+	if f.Faulty.PistonStuck {
+		f.Labels = append(f.Labels, s.say("fault.piston"))
+	}
+	return f, nil
+}
+
+// debriefPressure is the line pressure of the debrief's drawing [Pa]: a gentle stop.
+const debriefPressure = 1.28 * physics.Megapascal
+
+// pressed takes a released caliper up to the drawing's pressure.
+func pressed(m *physics.Model, w physics.Wheel) (CaliperView, error) {
+	s, err := m.Rest()
+	if err != nil {
+		return CaliperView{}, err
+	}
+	const steps = 4
+	for i := 1; i <= steps; i++ {
+		p := debriefPressure * float64(i) / steps
+		s.Corners[w], s.Forces[w], err = m.Corner(w).Settle(s.Corners[w], &physics.CornerLoad{Pressure: p})
+		if err != nil {
+			return CaliperView{}, err
+		}
+		s.Pressure[w] = p
+	}
+	return caliper(m, &s, w), nil
+}
