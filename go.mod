@@ -3,7 +3,7 @@ module evenwear
 go 1.26.5
 
 require (
-	github.com/alecthomas/kong v1.17.0 // indirect
+	github.com/alecthomas/kong v1.17.0
 	github.com/ebitengine/gomobile v0.0.0-20260820040257-d11f821a26a6 // indirect
 	github.com/ebitengine/hideconsole v1.0.0 // indirect
 	github.com/ebitengine/purego v0.11.0 // indirect

@@ -32,7 +32,7 @@ var mayImport = map[string][]string{
 	"scoring/evidence":    {"physics", "physics/exact", "physics/inspect"},
 	"scoring/record":      {},
 	// play puts acts and readings into words, so it reads the wording.
-	"game/play":   {"assets", "physics", "physics/inspect", "scenarios", "scoring", "scoring/evidence", "scoring/record"},
+	"game/play":   {"assets", "physics", "physics/exact", "physics/inspect", "scenarios", "scoring", "scoring/evidence", "scoring/record"},
 	"game/draw":   {"assets"},
 	"game/widget": {"assets", "game/draw"},
 	"game/scene":  {"assets", "game/draw", "game/play", "game/widget", "scenarios", "scoring/record"},

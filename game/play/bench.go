@@ -90,6 +90,9 @@ func (b *Bench) condition(pins [2]string, cause string) (physics.Condition, erro
 		for _, f := range pinFriction {
 			if f.id == p {
 				cond.Wheels[b.wheel].PinFriction[i] += f.force
+				if p == "stuck" { // it seized when the caliper was new: this end does not follow the lining
+					cond.Wheels[b.wheel].PinAnchorSet[i] = true
+				}
 			}
 		}
 	}

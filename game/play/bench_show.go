@@ -1,6 +1,7 @@
 package play
 
 import (
+	"math"
 	"strconv"
 
 	"evenwear/physics"
@@ -91,9 +92,9 @@ func (b *Bench) comment(v *BenchView) string {
 	case off > 3:
 		id = "bench.too_high"
 	case off < -3:
-		id, off = "bench.too_low", -off
+		id = "bench.too_low"
 	}
-	said := b.words.Say(id, "off", whole(off), "computed", whole(b.computed))
+	said := b.words.Say(id, "off", whole(math.Abs(off)), "computed", whole(b.computed))
 	if lost := v.Balance[2] + v.Balance[3]; lost > 0.05 {
 		said += " " + b.words.Say("bench.pins_take", "force", fixed(lost, 2))
 	}

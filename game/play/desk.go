@@ -3,6 +3,7 @@ package play
 import (
 	"errors"
 	"fmt"
+	"hash/fnv"
 	"strings"
 	"sync"
 
@@ -18,6 +19,7 @@ type Desk struct {
 	lib     *scenarios.Library
 	words   Words
 	catalog catalog
+	hash    string
 
 	mu     sync.Mutex
 	tables []*table
@@ -25,7 +27,7 @@ type Desk struct {
 
 // NewDesk lays a desk.
 func NewDesk(lib *scenarios.Library, words Words) *Desk {
-	return &Desk{lib: lib, words: words, catalog: newCatalog(lib)}
+	return &Desk{lib: lib, words: words, catalog: newCatalog(lib), hash: hashOf(lib)}
 }
 
 // Library is what the desk plays from.
@@ -77,3 +79,27 @@ func (d *Desk) repaired(car *scenarios.Car, cond physics.Condition, chosen []str
 }
 
 func asRefusal(err error, r **Refusal) bool { return errors.As(err, r) }
+
+// Hash tells libraries apart whose sessions would replay differently.
+func (d *Desk) Hash() string { return d.hash }
+
+// hashOf digests all that readings depend on, in the library's own order.
+func hashOf(lib *scenarios.Library) string {
+	h := fnv.New64a()
+	for _, c := range lib.Cars {
+		fmt.Fprintf(h, "%+v\n", *c)
+	}
+	for _, c := range lib.Causes {
+		fmt.Fprintf(h, "%+v\n", *c)
+	}
+	for _, r := range lib.Remedies {
+		fmt.Fprintf(h, "%+v\n", *r)
+	}
+	for _, j := range lib.Jobs {
+		fmt.Fprintf(h, "%s %s %+v\n", j.ID, j.Car.ID, j.Driven)
+		for _, f := range j.Faults {
+			fmt.Fprintf(h, "%s %s %s %g\n", f.Cause.ID, f.Place, f.Severity.ID, f.SinceKm)
+		}
+	}
+	return fmt.Sprintf("%016x", h.Sum64())
+}

@@ -55,18 +55,16 @@ func (s *Session) position(m *inspect.Meter, f face, x float64) string {
 	long, rest := halves/perLong, halves%perLong
 	short, half := rest/2, rest%2 == 1
 	args := []any{"long", long, "nth", s.nth(long), "short", short}
-	id := "at"
+	part := "both"
 	switch {
 	case long == 0 && short == 0 && !half:
-		return s.say("at.zero" + kindOf(f))
+		return s.say("at." + "zero" + kindOf(f))
 	case long == 0:
-		id += ".short"
+		part = "short"
 	case short == 0 && !half:
-		id += ".long"
-	default:
-		id += ".both"
+		part = "long"
 	}
-	said := s.words.Say(id+kindOf(f)+side, args...)
+	said := s.words.Say("at."+part+kindOf(f)+side, args...)
 	if half {
 		said = s.words.Say("at.half", "at", said)
 	}

@@ -187,14 +187,13 @@ func (s *Session) showInspecting(v *View) {
 	}
 	v.add(places)
 	v.add(s.setupNode())
-	n := 0
-	for _, w := range s.worksHere() {
-		a := s.act(key(workKeys, n), s.say("prep."+w.ID), Act{Do: Prepare, What: w.String()})
+	works := Node{ID: "prepare", Role: "choice", Name: s.say("view.prepare")}
+	for i, w := range s.worksHere() {
+		a := s.act(key(workKeys, i), s.say("prep."+w.ID), Act{Do: Prepare, What: w.String()})
 		a.Minutes, a.Chosen = w.Minutes, s.setup.stands(w.String())
-		n++
-		v.add(Node{ID: "prep_" + w.String(), Role: "choice", Name: s.say("view.prepare"), Actions: []Action{a}})
+		works.Actions = append(works.Actions, a)
 	}
-	n = 0
+	checks := Node{ID: "checks", Role: "choice", Name: s.say("view.check")}
 	var cautions []string
 	for _, inst := range inspect.Instances() {
 		c, _ := inspect.Find(inst.Check)
@@ -205,10 +204,9 @@ func (s *Session) showInspecting(v *View) {
 		if c.Station == inspect.Road && inst.PerWheel {
 			label = s.sayCheck(inst)
 		}
-		a := s.act(key(checkKeys, n), label, Act{Do: Check, What: inst.String()})
+		a := s.act(key(checkKeys, len(checks.Actions)), label, Act{Do: Check, What: inst.String()})
 		a.Minutes = c.Minutes
-		n++
-		v.add(Node{ID: "check_" + inst.String(), Role: "choice", Name: s.say("view.check"), Actions: []Action{a}})
+		checks.Actions = append(checks.Actions, a)
 		for _, id := range c.Cautions {
 			cautions = addNew(cautions, id)
 		}
@@ -216,6 +214,11 @@ func (s *Session) showInspecting(v *View) {
 	for _, w := range s.worksHere() {
 		for _, id := range w.Cautions {
 			cautions = addNew(cautions, id)
+		}
+	}
+	for _, n := range []Node{works, checks} {
+		if len(n.Actions) > 0 {
+			v.add(n)
 		}
 	}
 	for _, id := range cautions {

@@ -1,0 +1,116 @@
+// Command game is Evenwear: a window, a terminal, and the tools of whoever
+// writes jobs.
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"os/signal"
+	"path/filepath"
+	"syscall"
+
+	"github.com/alecthomas/kong"
+
+	"evenwear/assets"
+	"evenwear/game/play"
+	"evenwear/game/term"
+	"evenwear/scenarios"
+)
+
+// version is what the program calls itself; records carry their own.
+const version = "0.1"
+
+// cli is the command line.
+type cli struct {
+	Folder   string `help:"A folder of cars, causes, remedies and jobs laid over the program's own." type:"path"`
+	Sessions string `help:"Folder where sessions are kept." type:"path" placeholder:"DIR"`
+
+	Window  windowCmd  `cmd:"" default:"withargs" help:"Open the window, or the terminal where there is no display (the default)."`
+	Term    termCmd    `cmd:"" help:"Play a job, or the bench, by words and numbers."`
+	List    listCmd    `cmd:"" help:"List the jobs, and the sessions that were kept."`
+	Forget  forgetCmd  `cmd:"" help:"Delete a kept session."`
+	Check   checkCmd   `cmd:"" help:"Check a folder of cars, causes, remedies and jobs."`
+	Version versionCmd `cmd:"" help:"Print the version."`
+}
+
+// errQuiet ends the program with a failure and nothing to add.
+var errQuiet = errors.New("")
+
+func main() {
+	// A reader that goes away shows as an error of the write, not as a death.
+	signal.Ignore(syscall.SIGPIPE)
+	var c cli
+	k := kong.Parse(&c, kong.Name("game"), kong.UsageOnError(), kong.Description("Evenwear: disc brakes inspected on computed cars."))
+	err := k.Run(&c)
+	switch {
+	case err == nil:
+	case errors.Is(err, errQuiet), errors.Is(err, syscall.EPIPE):
+		os.Exit(1)
+	default:
+		fmt.Fprintln(os.Stderr, "game:", err)
+		os.Exit(1)
+	}
+}
+
+// library is the program's own, or that with a folder laid over it.
+func (c *cli) library() (*scenarios.Library, error) {
+	if c.Folder == "" {
+		return scenarios.Embedded()
+	}
+	return scenarios.Overlay(c.Folder)
+}
+
+// sessions is the folder where sessions are kept.
+func (c *cli) sessions() (string, error) {
+	if c.Sessions != "" {
+		return c.Sessions, nil
+	}
+	base, err := os.UserConfigDir()
+	if err != nil {
+		return "", fmt.Errorf("no folder for sessions is known here, give one with --sessions: %w", err)
+	}
+	return filepath.Join(base, "evenwear"), nil
+}
+
+// desk lays the library and the words out.
+func (c *cli) desk() (*play.Desk, *assets.Words, error) {
+	lib, err := c.library()
+	if err != nil {
+		return nil, nil, err
+	}
+	words, err := assets.English()
+	if err != nil {
+		return nil, nil, err
+	}
+	return play.NewDesk(lib, words), words, nil
+}
+
+type versionCmd struct{}
+
+func (versionCmd) Run() error {
+	_, err := fmt.Println("Evenwear", version)
+	return err
+}
+
+type checkCmd struct {
+	Dir string `arg:"" name:"folder" help:"The folder."`
+}
+
+func (c *checkCmd) Run() error {
+	lib, err := scenarios.Overlay(c.Dir)
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Printf("%s: %d cars, %d causes, %d remedies, %d jobs with the program's own; nothing wrong found\n",
+		c.Dir, len(lib.Cars), len(lib.Causes), len(lib.Remedies), len(lib.Jobs))
+	return err
+}
+
+// left turns leaving early into a quiet failure.
+func left(err error) error {
+	if errors.Is(err, term.ErrLeft) {
+		return errQuiet
+	}
+	return err
+}

@@ -1,0 +1,180 @@
+package term
+
+import (
+	"strconv"
+	"strings"
+
+	"evenwear/game/play"
+)
+
+// A Words says a sentence by its id.
+type Words interface {
+	Say(id string, args ...any) string
+}
+
+// A choice is an action with what is typed to take it.
+type choice struct {
+	token  string // lower case
+	action play.Action
+}
+
+// An entry is one node as it is printed.
+type entry struct {
+	id    string
+	lines []string // unwrapped
+}
+
+// A sheet is one view as it is printed, with what can be typed.
+type sheet struct {
+	entries []entry
+	choices []choice
+	write   *play.Action // the field that takes what is not a choice
+}
+
+// read lays a list of nodes out. Actions with a key are chosen by it. Other
+// nodes with actions are numbered, above any key that is a number; a node with
+// several actions letters them: 12a, 12b.
+func read(nodes []play.Node, w Words) sheet {
+	var s sheet
+	next := 1
+	for _, n := range nodes {
+		for _, a := range n.Actions {
+			if k, err := strconv.Atoi(a.Key); err == nil && k >= next {
+				next = k + 1
+			}
+		}
+	}
+	seen := map[string]int{}
+	for _, n := range nodes {
+		id := n.ID
+		if seen[n.ID]++; seen[n.ID] > 1 {
+			id += "#" + strconv.Itoa(seen[n.ID])
+		}
+		e := entry{id: id, lines: []string{head(n, w)}}
+		free := 0
+		for _, a := range n.Actions {
+			if a.Key == "" && !field(a) {
+				free++
+			}
+		}
+		letter := 0
+		for _, a := range n.Actions {
+			var token string
+			switch {
+			case a.Act.Do == play.Write && a.Act.Text == "":
+				s.write = &a
+				e.lines = append(e.lines, "  "+w.Say("term.field", "label", a.Label))
+				continue
+			case a.Key != "":
+				token = strings.ToLower(a.Key)
+			default:
+				token = strconv.Itoa(next)
+				if free > 1 {
+					token += suffix(letter)
+				}
+				letter++
+			}
+			e.lines = append(e.lines, "  "+offer(strings.ToUpper(token), a, w))
+			s.choices = append(s.choices, choice{token, a})
+		}
+		if free > 0 {
+			next++
+		}
+		s.entries = append(s.entries, e)
+	}
+	return s
+}
+
+func field(a play.Action) bool { return a.Act.Do == play.Write && a.Act.Text == "" }
+
+// suffix is a, b … z, aa, ab …
+func suffix(n int) string {
+	if n >= 26 {
+		return suffix(n/26-1) + suffix(n%26)
+	}
+	return string(rune('a' + n))
+}
+
+// head is a node's own line.
+func head(n play.Node, w Words) string {
+	s := n.Name
+	if n.Value != "" {
+		s = w.Say("term.name_value", "name", n.Name, "value", n.Value)
+		if n.Name == "" {
+			s = n.Value
+		}
+	}
+	switch n.Role {
+	case "heading":
+		return w.Say("term.heading", "text", s)
+	case "caution":
+		return w.Say("term.caution", "text", s)
+	}
+	return s
+}
+
+// offer is the line of one action.
+func offer(token string, a play.Action, w Words) string {
+	label := a.Label
+	if a.Minutes > 0 {
+		label = w.Say("term.minutes", "label", label, "minutes", strconv.FormatFloat(a.Minutes, 'f', -1, 64))
+	}
+	if a.Chosen {
+		label = w.Say("term.chosen", "label", label)
+	}
+	if !a.Enabled {
+		return w.Say("term.not_now", "token", token, "label", label, "why", a.Why)
+	}
+	return w.Say("term.offer", "token", token, "label", label)
+}
+
+// pick finds what a line asks for: an action with its number or text filled in.
+func (s *sheet) pick(line string) (play.Action, bool) {
+	token, rest, _ := strings.Cut(strings.TrimSpace(line), " ")
+	token, rest = strings.ToLower(token), strings.TrimSpace(rest)
+	for _, c := range s.choices {
+		if c.token != token {
+			continue
+		}
+		a := c.action
+		switch a.Act.Do {
+		case play.Tell:
+			a.Act.Text = rest
+		case play.Foot, play.Say, play.Slow:
+			n, err := number(rest)
+			if err != nil {
+				return a, false
+			}
+			a.Act.N = n
+		default:
+			if rest != "" {
+				return a, false
+			}
+		}
+		return a, true
+	}
+	return s.counter(token, rest)
+}
+
+// counter reads "A 11" or "a11": so many counters on row A.
+func (s *sheet) counter(token, rest string) (play.Action, bool) {
+	if i := strings.IndexAny(token, "0123456789"); i > 0 && rest == "" {
+		token, rest = token[:i], token[i:]
+	}
+	n, err := strconv.Atoi(rest)
+	if err != nil {
+		return play.Action{}, false
+	}
+	for _, c := range s.choices {
+		if c.token == token+"+" && c.action.Act.Do == play.Counter {
+			a := c.action
+			a.Act.N, a.Enabled = float64(n), true
+			return a, true
+		}
+	}
+	return play.Action{}, false
+}
+
+func number(s string) (float64, error) {
+	return strconv.ParseFloat(strings.Replace(strings.TrimSpace(s), ",", ".", 1), 64)
+}

@@ -1,0 +1,176 @@
+package term
+
+import (
+	"bufio"
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+
+	"evenwear/game/play"
+)
+
+// A Game is a job that can be played: a session, or one that is kept.
+type Game interface {
+	View() *play.View
+	Do(play.Act) error
+	Settle(ctx context.Context, progress func(share float64)) error
+}
+
+// Options say how a terminal is used.
+type Options struct {
+	Width  int  // [characters] of a line; 0 means 80
+	Prompt bool // print a prompt before reading
+}
+
+// Narrowest is the narrowest terminal that lines are broken for.
+const Narrowest = 20
+
+// ErrLeft says that the input ended or the learner left before the job was over.
+var ErrLeft = errors.New("left before the end")
+
+type terminal struct {
+	out   *bufio.Writer
+	in    *bufio.Scanner
+	words Words
+	opt   Options
+	shown map[string]string // what was printed of each entry
+	sheet sheet
+}
+
+func newTerminal(words Words, in io.Reader, out io.Writer, opt Options) *terminal {
+	if opt.Width == 0 {
+		opt.Width = 80
+	}
+	opt.Width = max(opt.Width, Narrowest)
+	t := &terminal{out: bufio.NewWriter(out), in: bufio.NewScanner(in), words: words, opt: opt, shown: map[string]string{}}
+	t.in.Buffer(nil, 1<<16)
+	return t
+}
+
+// Run plays a job until it is over and its debrief is read. It returns
+// [ErrLeft] when the input ends or the learner leaves before, and the writer's
+// error when nobody reads any more.
+func Run(ctx context.Context, g Game, words Words, in io.Reader, out io.Writer, opt Options) error {
+	t := newTerminal(words, in, out, opt)
+	for {
+		v := g.View()
+		if v.Stage == play.Debriefed {
+			return t.end(ctx, g, v)
+		}
+		t.show(v.Nodes, v.Notice)
+		a, err := t.next(words.Say("term.help"))
+		if err != nil {
+			return err
+		}
+		if err := g.Do(a); err != nil {
+			var refused *play.Refusal
+			if !errors.As(err, &refused) {
+				return err // it could not be kept
+			}
+		}
+	}
+}
+
+// end waits for the debrief and prints it.
+func (t *terminal) end(ctx context.Context, g Game, v *play.View) error {
+	text, told := "", -1
+	if v.Waiting != nil {
+		text = v.Waiting.Text
+	}
+	err := g.Settle(ctx, func(share float64) {
+		// Every tenth is enough for a reader, and little enough for a speaker.
+		if tenth := int(share * 10); tenth > told {
+			told = tenth
+			t.line(t.words.Say("term.waiting", "text", text, "percent", tenth*10), 0)
+			t.out.Flush()
+		}
+	})
+	if err != nil {
+		return err
+	}
+	t.show(g.View().Nodes, "")
+	t.line(t.words.Say("term.over"), 0)
+	return t.out.Flush()
+}
+
+// show prints what has changed since it was last printed.
+func (t *terminal) show(nodes []play.Node, notice string) {
+	t.sheet = read(nodes, t.words)
+	now := make(map[string]string, len(t.sheet.entries))
+	for _, e := range t.sheet.entries {
+		text := strings.Join(e.lines, "\n")
+		now[e.id] = text
+		if t.shown[e.id] == text {
+			continue
+		}
+		for _, l := range e.lines {
+			t.line(l, 4)
+		}
+	}
+	t.shown = now
+	if notice != "" {
+		t.line(t.words.Say("term.notice", "text", notice), 4)
+	}
+}
+
+func (t *terminal) line(s string, hang int) {
+	for _, l := range wrap(s, t.opt.Width, hang) {
+		fmt.Fprintln(t.out, l)
+	}
+}
+
+// next reads lines until one is an act. A writer that nobody reads and an input
+// that has ended come back as errors.
+func (t *terminal) next(help string) (play.Act, error) {
+	for {
+		if t.opt.Prompt {
+			t.out.WriteString(t.words.Say("term.prompt"))
+		}
+		if err := t.out.Flush(); err != nil {
+			return play.Act{}, err
+		}
+		if !t.in.Scan() {
+			if err := t.in.Err(); err != nil {
+				return play.Act{}, err
+			}
+			return play.Act{}, ErrLeft
+		}
+		line := strings.TrimSpace(t.in.Text())
+		switch strings.ToLower(line) {
+		case "":
+			continue
+		case "?":
+			t.line(help, 0)
+			continue
+		case ".":
+			for _, e := range t.sheet.entries {
+				for _, l := range e.lines {
+					t.line(l, 4)
+				}
+			}
+			continue
+		case "quit":
+			return play.Act{}, ErrLeft
+		}
+		if a, ok := t.sheet.pick(line); ok {
+			// Tried even when it is dimmed: the refusal says why, and a drive that
+			// comes too soon counts.
+			return a.Act, nil
+		}
+		if t.sheet.write != nil {
+			act := t.sheet.write.Act
+			act.Text = line
+			return act, nil
+		}
+		t.line(t.words.Say("term.unknown", "line", short(line)), 4)
+	}
+}
+
+func short(s string) string {
+	if r := []rune(s); len(r) > 40 {
+		return string(r[:40]) + "…"
+	}
+	return s
+}
