@@ -11,7 +11,7 @@ import (
 
 // job reads one car with one story.
 func (b *builder) job(src *source) {
-	j := &Job{ID: src.id}
+	j := &Job{ID: src.id, file: src.name}
 	b.lib.Jobs = append(b.lib.Jobs, j)
 	if src.node == nil {
 		return

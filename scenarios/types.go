@@ -147,6 +147,7 @@ type Job struct {
 	Minutes   float64 // [min] allowed
 	Aim       float64 // [bits] difficulty aimed at
 	Goal      string  // what a learner should take along
+	file      string
 }
 
 // Driven is how the car has been used.

@@ -1,0 +1,232 @@
+package scenarios
+
+import (
+	"fmt"
+
+	"evenwear/physics"
+)
+
+// What an owner notices. None has a published source: all are assumed, for
+// somebody who knows the car well but measures nothing.
+const (
+	// noticePull [m/s²]: half the side pull of a road's ordinary fall of 2 %; noticed
+	// because it comes and goes with the pedal.
+	noticePull = 0.10
+	// noticeHotter [K]: a hand near two wheels tells tepid from hot.
+	noticeHotter = 30.0
+	// noticeDrag [N]: two thirds of this car's rolling resistance, so that a slope
+	// on which it used to roll no longer moves it.
+	noticeDrag = 100.0
+	// noticeLong [m] of pedal at 150 N beyond a new car's: a fifth of its way.
+	noticeLong = 10e-3
+	// noticeSoft [m] by which brisk pumping raises the pedal.
+	noticeSoft = 8e-3
+	// noticeSink [m] in ten seconds at a red light.
+	noticeSink = 5e-3
+	// noticePulse [m] of pedal movement, peak to peak, under a shoe's sole.
+	noticePulse = 0.3e-3
+	// noticeWet [m³] in ten seconds of braking: two drops, so that the wheel is wet inside.
+	noticeWet = 0.1e-6
+)
+
+// An impression is what a car lets its owner notice, computed. SI.
+type impression struct {
+	pull   float64                    // [m/s²] to the right, braking from 50 km/h at 3 m/s²
+	hub    [physics.NumWheels]float64 // [°C] after ten kilometres
+	drag   float64                    // [N] at the tyres, pedal free, after the same
+	long   float64                    // [m] pedal at 150 N beyond the new car's
+	pumped float64                    // [m] by which three strokes raise it
+	sunk   float64                    // [m] from 1 s to 11 s at 200 N
+	pulse  float64                    // [m]
+	wet    [physics.NumWheels]float64 // [m³] out of the wheel's joint in ten seconds at 200 N
+	level  float64                    // [1] MIN 0, MAX 1
+}
+
+// look drives the car as its owner would.
+func look(spec *physics.Spec, cond physics.Condition, duty physics.Duty) (impression, error) {
+	var im impression
+	m, err := physics.New(spec, cond)
+	if err != nil {
+		return im, err
+	}
+	rest, err := m.Rest()
+	if err != nil {
+		return im, err
+	}
+	im.level = m.Level(&rest)
+	stop, err := m.Stop(rest, physics.StopPlan{Speed: 50 * physics.KmPerHour, Decel: 3, Millis: 20})
+	if err != nil {
+		return im, err
+	}
+	im.pull, im.pulse = stop.Pull, stop.PedalPulse
+	tour, err := m.Tour(rest, duty, 10)
+	if err != nil {
+		return im, err
+	}
+	for w := range physics.NumWheels {
+		im.hub[w] = tour.Heat[w].Hat
+		im.drag += m.WheelTorque(&tour, physics.Wheel(w)) / spec.Body.TyreRadius
+	}
+	first, pumped, err := press(m, rest)
+	if err != nil {
+		return im, err
+	}
+	im.pumped = first - pumped
+	fresh, err := physics.New(spec, physics.Condition{})
+	if err != nil {
+		return im, err
+	}
+	still, err := fresh.Rest()
+	if err != nil {
+		return im, err
+	}
+	sound, _, err := press(fresh, still)
+	if err != nil {
+		return im, err
+	}
+	im.long = first - sound
+	if im.sunk, _, err = hold(m, rest); err != nil {
+		return im, err
+	}
+	for w := range physics.NumWheels {
+		if cond.Wheels[w].Leak == 0 {
+			continue
+		}
+		alone := cond // the other joints dry, so that what is lost came from here
+		for v := range alone.Wheels {
+			if v != w {
+				alone.Wheels[v].Leak = 0
+			}
+		}
+		am, err := physics.New(spec, alone)
+		if err != nil {
+			return im, err
+		}
+		as, err := am.Rest()
+		if err != nil {
+			return im, err
+		}
+		if _, im.wet[w], err = hold(am, as); err != nil {
+			return im, err
+		}
+	}
+	return im, nil
+}
+
+// foot keeps a force [N] on the pedal for ms milliseconds, engine running.
+func foot(m *physics.Model, s physics.State, force float64, ms int64) (physics.State, error) {
+	var err error
+	for t := int64(0); t < ms && err == nil; t += 20 {
+		s, err = m.Step(s, physics.Input{Foot: force, Engine: true}, 20)
+	}
+	return s, err
+}
+
+// press is the pedal's travel [m] at 150 N on the first and on the third brisk stroke.
+func press(m *physics.Model, s physics.State) (first, third float64, err error) {
+	for range 3 {
+		if s, err = foot(m, s, 150, 500); err != nil {
+			return 0, 0, err
+		}
+		third = m.PedalTravel(&s)
+		if first == 0 {
+			first = third
+		}
+		if s, err = foot(m, s, 0, 200); err != nil {
+			return 0, 0, err
+		}
+	}
+	return first, third, nil
+}
+
+// hold is how far the pedal sinks [m] and what the car loses [m³] in ten seconds at 200 N.
+func hold(m *physics.Model, s physics.State) (sunk, lost float64, err error) {
+	if s, err = foot(m, s, 200, 1000); err != nil {
+		return 0, 0, err
+	}
+	from, before := m.PedalTravel(&s), s.Lost
+	if s, err = foot(m, s, 200, 10000); err != nil {
+		return 0, 0, err
+	}
+	return m.PedalTravel(&s) - from, s.Lost - before, nil
+}
+
+// judge says whether an owner would notice this, with the figure it rests on.
+func (im *impression) judge(id, value string) (bool, string) {
+	switch id {
+	case "pull":
+		side := im.pull
+		if value == "left" {
+			side = -side
+		}
+		return side >= noticePull, fmt.Sprintf("the car pulls %.2f m/s² to the %s in a stop from 50 km/h; an owner notices %.2f", side, value, noticePull)
+	case "hotter":
+		w, _ := Place(value).Wheel()
+		by := im.hub[w] - im.hub[w.Mate()]
+		return by >= noticeHotter, fmt.Sprintf("its hub is %.0f K hotter than the other on the axle after 10 km; an owner notices %.0f", by, noticeHotter)
+	case "pedal":
+		return im.judgePedal(value)
+	case "lamp":
+		return im.level <= 0, fmt.Sprintf("the fluid stands at %.0f %% of the way from MIN to MAX; the lamp is lit at MIN and below", 100*im.level)
+	case "wet":
+		w, _ := Place(value).Wheel()
+		return im.wet[w] >= noticeWet, fmt.Sprintf("%.3f cm³ come out in ten seconds of braking; an owner notices %.1f", im.wet[w]*1e6, noticeWet*1e6)
+	case "rolls":
+		return im.drag >= noticeDrag, fmt.Sprintf("the brakes hold the rolling car with %.0f N; an owner notices %.0f", im.drag, noticeDrag)
+	case "none":
+		for _, k := range claimKinds {
+			if k.id == "none" {
+				continue
+			}
+			for _, v := range k.values {
+				if yes, why := im.judge(k.id, v); yes {
+					return false, fmt.Sprintf("the owner would notice %s %s: %s", k.id, v, why)
+				}
+			}
+		}
+		return true, ""
+	}
+	return false, "nothing computes this"
+}
+
+func (im *impression) judgePedal(value string) (bool, string) {
+	mm := func(v float64) float64 { return v / physics.Millimetre }
+	switch value {
+	case "long":
+		return im.long >= noticeLong, fmt.Sprintf("the pedal goes %.1f mm further than a new car's at 150 N; an owner notices %.0f", mm(im.long), mm(noticeLong))
+	case "soft":
+		return im.pumped >= noticeSoft, fmt.Sprintf("pumping raises the pedal by %.1f mm; an owner notices %.0f", mm(im.pumped), mm(noticeSoft))
+	case "sinks":
+		return im.sunk >= noticeSink, fmt.Sprintf("the pedal sinks %.1f mm in ten seconds; an owner notices %.0f", mm(im.sunk), mm(noticeSink))
+	}
+	return im.pulse >= noticePulse, fmt.Sprintf("the pedal moves %.2f mm with the wheels; an owner notices %.1f", mm(im.pulse), mm(noticePulse))
+}
+
+// Verify builds the job's car and computes every claim of its owner. A false
+// one is an error of type [Problems] that says where it stands and what the
+// physics give instead.
+func (j *Job) Verify() error {
+	where := Problem{File: j.file, Line: 1, Col: 1}
+	cond, err := Build(&j.Car.Spec, j.Driven, j.Faults)
+	if err != nil {
+		where.What, where.Allowed = "the car cannot be built: "+err.Error(), "milder faults or fewer kilometres"
+		return Problems{where}
+	}
+	im, err := look(&j.Car.Spec, cond, j.Driven.Duty())
+	if err != nil {
+		where.What, where.Allowed = "the car cannot be driven: "+err.Error(), "milder faults or fewer kilometres"
+		return Problems{where}
+	}
+	var probs Problems
+	for _, c := range j.Claims {
+		if yes, why := im.judge(c.ID, c.Value); !yes {
+			p := c.at
+			p.What, p.Allowed = "not so: "+why, "what the physics let the owner notice"
+			probs = append(probs, p)
+		}
+	}
+	if len(probs) > 0 {
+		return probs
+	}
+	return nil
+}
