@@ -16,6 +16,7 @@ type foot struct {
 	m      *physics.Model
 	s      physics.State
 	engine bool
+	hold   bool    // the car is kept at its speed
 	force  float64 // [N] now
 	fine   bool    // every step 1 ms: the reference of the tests
 	err    error
@@ -56,7 +57,7 @@ func (f *foot) do(dt int64) {
 	if f.err != nil {
 		return
 	}
-	f.s, f.err = f.m.Step(f.s, physics.Input{Foot: f.force, Engine: f.engine}, dt)
+	f.s, f.err = f.m.Step(f.s, physics.Input{Foot: f.force, Engine: f.engine, Hold: f.hold}, dt)
 	if f.err == nil && f.each != nil {
 		f.each(&f.s, float64(dt)/1000)
 	}
@@ -72,6 +73,7 @@ func (f *foot) stroke(force float64) float64 {
 	f.rest(300, short)
 	t := f.travel()
 	f.to(0, 100)
-	f.rest(400, short)
+	f.rest(20, 1) // fluid rushes past the cups: 20 ms at once would let too much by
+	f.rest(380, short)
 	return t
 }

@@ -1,9 +1,8 @@
 package inspect
 
 import (
-	"math"
-
 	"evenwear/physics"
+	"evenwear/physics/exact"
 )
 
 const (
@@ -66,20 +65,10 @@ func pushForce(c *physics.Corner, from physics.CornerState, pressure float64) (f
 // spokes is the number of angles at which a turning disc is looked at.
 const spokes = 24
 
-// spokeCos is the cosine of i/24 of a turn, from the half-angle roots.
+// spokeCos is the cosine of i/24 of a turn.
 var spokeCos = func() (t [spokes]float64) {
-	r2, r3, r6 := math.Sqrt(2), math.Sqrt(3), math.Sqrt(6)
-	quarter := [7]float64{1, (r6 + r2) / 4, r3 / 2, r2 / 2, 0.5, (r6 - r2) / 4, 0}
 	for i := range t {
-		j := i
-		if j > 12 {
-			j = 24 - j
-		}
-		if j <= 6 {
-			t[i] = quarter[j]
-		} else {
-			t[i] = -quarter[12-j]
-		}
+		t[i] = exact.CosTurn(float64(i) / spokes)
 	}
 	return t
 }()

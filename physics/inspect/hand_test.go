@@ -5,21 +5,13 @@ import (
 	"testing"
 
 	"evenwear/physics"
+	"evenwear/physics/physicstest"
 )
 
 // front is the demo front corner of the physics page.
-func front() *physics.CornerSpec {
-	return &physics.CornerSpec{
-		PistonDiameter: 54 * physics.Millimetre, K1: 60e6, K3: 2.5e15, Bridge: 120e6,
-		SealRate: 0.9e6, SealFriction: 120, SealGrip: 55e-6,
-		PinRate: 8e6, PinFriction: 15, PinOffset: 65 * physics.Millimetre, PadOffset: 28 * physics.Millimetre,
-		TiltShare: 0.30, Boot: 300, TiltRate: 50, Gap: [2]float64{0.12 * physics.Millimetre, 0.12 * physics.Millimetre},
-		EarRate: 20e6, EarFriction: 5, Home: 2 * physics.Millimetre, EffectiveRadius: 104 * physics.Millimetre, Mu: 0.38,
-		Runout: 0.03 * physics.Millimetre,
-	}
-}
+func front() *physics.CornerSpec { return &physicstest.Hatchback().Front }
 
-// pressed takes a new caliper to a pressure [MPa] and back.
+// pressedCorner takes a new caliper to a pressure [MPa] and back.
 func pressedCorner(t *testing.T, cond physics.WheelCondition, peak float64) (physics.Corner, physics.CornerState) {
 	t.Helper()
 	c := physics.NewCorner(front(), &cond, "front_left")
@@ -110,14 +102,6 @@ func TestDragTorque(t *testing.T) {
 	word := func(v float64) string { return c.Meter.Words[c.Meter.Show(v)] }
 	if got := [4]string{word(healthy), word(dry), word(seized), word(corroded)}; got[0] != "free" || got[1] == "free" || got[2] != "free" || got[3] == "free" || got[3] == "rubs" {
 		t.Errorf("words %v, want free, not free, free, drags or held", got)
-	}
-}
-
-func TestSpokes(t *testing.T) {
-	for i, c := range spokeCos {
-		if want := math.Cos(2 * math.Pi * float64(i) / spokes); math.Abs(c-want) > 1e-15 {
-			t.Errorf("cos(%d/24 turn) = %.17g, want %.17g", i, c, want)
-		}
 	}
 }
 

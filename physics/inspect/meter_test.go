@@ -47,7 +47,7 @@ func TestSampleFollowsProb(t *testing.T) {
 	}{
 		{"lining_outer_upper", 7.05}, {"lining_outer_upper", 1.1}, {"lining_outer_upper", 11.95},
 		{"reservoir_level", 41}, {"reservoir_level", -29}, {"runout", 0.123}, {"runout", 0.002},
-		{"pedal_travel", 53.4}, {"wetness", 0.008}, {"spin", 3.2}, {"slow_stop", -0.21}, {"slide_body", 498},
+		{"pedal_travel", 53.4}, {"wetness", 0.008}, {"spin", 3.2}, {"slow_stop", -0.05}, {"slide_body", 498},
 	} {
 		c, _ := Find(row.check)
 		m := &c.Meter

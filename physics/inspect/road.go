@@ -7,11 +7,14 @@ import (
 )
 
 const (
-	stopSpeed  = 50 * physics.KmPerHour // [m/s]
-	slowSpeed  = 20 * physics.KmPerHour // [m/s]
-	stopFoot   = 100                    // [N] a firm stop, no wheel locks in the dry
-	slowFoot   = 40                     // [N] a slow stop
-	tourLength = 12                     // [km]
+	stopSpeed   = 50 * physics.KmPerHour // [m/s]
+	slowSpeed   = 20 * physics.KmPerHour // [m/s] the first stop, before anything is trusted
+	stopFoot    = 150                    // [N] a hard stop: 7.8 m/s² when new, no wheel locks in the dry
+	slowFoot    = 100                    // [N]
+	creepSpeed  = 10 * physics.KmPerHour // [m/s] against the engine
+	creepFoot   = 60                     // [N] a light, steady foot
+	creepMillis = 700                    // [ms] a little more than one turn of a wheel
+	tourLength  = 6                      // [km]
 )
 
 // noDrive is what every check on the road warns of.
@@ -24,9 +27,9 @@ func roadChecks() []Check {
 			ID: "slow_stop", Station: Road, Minutes: 2, Needs: []string{"clear_road"}, Cautions: noDrive, Harmful: HarmRoad,
 			Meter: Meter{
 				// A steering wheel let go for a moment; what hands tell apart is assumed.
-				Instrument: "hands", Unit: "word", PerUnit: 1, Resolution: 0.1, Division: 0.1,
-				Sigma: 0.05, Bias: 0.03, Slip: DefaultSlip, Lo: -3, Hi: 3,
-				Words: []string{"pulls_left", "straight", "pulls_right"}, Cuts: []float64{-0.2, 0.2},
+				Instrument: "hands", Unit: "word", PerUnit: 1, Resolution: 0.01, Division: 0.01,
+				Sigma: 0.015, Bias: 0.01, Slip: DefaultSlip, Lo: -3, Hi: 3,
+				Words: []string{"pulls_left", "straight", "pulls_right"}, Cuts: []float64{-0.05, 0.05},
 			},
 			Measure: func(w *World, _ physics.Wheel) (float64, error) {
 				r, err := w.slowStop()
@@ -36,10 +39,11 @@ func roadChecks() []Check {
 		{
 			ID: "pull", Station: Road, Minutes: 0.5, Needs: inStop, Cautions: noDrive, Harmful: HarmRoad,
 			Meter: Meter{
-				// A pendulum against a scale in the car, right positive: 0.1 m/s² is
-				// 0.6° of lean. Sigma from the road's crown and wind; assumed.
-				Instrument: "side_pendulum", Unit: "mps2", PerUnit: 1, Resolution: 0.1, Division: 0.1,
-				Sigma: 0.1, Bias: 0.05, Slip: DefaultSlip, Lo: -5, Hi: 5,
+				// A pendulum against a scale in the car, right positive: 0.02 m/s² is
+				// 0.12° of lean. The mean of a stop each way takes out the road's fall;
+				// Sigma is what wind and hands leave of it. Assumed.
+				Instrument: "side_pendulum", Unit: "mps2", PerUnit: 1, Resolution: 0.02, Division: 0.02,
+				Sigma: 0.02, Bias: 0.01, Slip: DefaultSlip, Lo: -2, Hi: 2,
 			},
 			Measure: func(w *World, _ physics.Wheel) (float64, error) {
 				r, err := w.fastStop()
@@ -49,9 +53,10 @@ func roadChecks() []Check {
 		{
 			ID: "stop_distance", Station: Road, Minutes: 1, Needs: inStop, Cautions: noDrive, Harmful: HarmRoad,
 			Meter: Meter{
-				// Paced with a tape from a mark on the road. Sigma: 1 km/h of speed is
-				// 4 % of the distance, and the foot starts within 0.05 s of the mark.
-				Instrument: "tape", Unit: "m", PerUnit: 1, Resolution: 0.5, Division: 0.5,
+				// A tape from a mark on the road, metres drawn, read to half of one. Sigma:
+				// 1 km/h of speed is 4 % of the distance, and the foot starts within
+				// 0.05 s of the mark.
+				Instrument: "tape", Unit: "m", PerUnit: 1, Resolution: 0.5, Division: 1,
 				Sigma: 1, Bias: 0.5, Slip: DefaultSlip, Lo: 0, Hi: 100,
 			},
 			Measure: func(w *World, _ physics.Wheel) (float64, error) {
@@ -60,17 +65,17 @@ func roadChecks() []Check {
 			},
 		},
 		{
-			ID: "pulsation", Station: Road, Minutes: 0.5, Needs: inStop, Cautions: noDrive, Harmful: HarmRoad,
+			// At walking pace against the engine, with a light foot: the pedal's own
+			// movement over a turn.
+			ID: "pulsation", Station: Road, Minutes: 1, Needs: []string{"clear_road"}, Cautions: noDrive, Harmful: HarmRoad,
 			Meter: Meter{
-				// What a foot feels of the pedal's movement, peak to peak; assumed.
+				// What a foot feels, peak to peak; the cuts are assumed, so that 15 µm of
+				// thickness variation, from where drivers complain, are felt.
 				Instrument: "foot_pulse", Unit: "word", PerUnit: physics.Millimetre, Resolution: 0.1, Division: 0.1,
-				Sigma: 0.08, Bias: 0.04, Slip: DefaultSlip, Lo: 0, Hi: 10,
-				Words: []string{"smooth", "quivers", "pulses"}, Cuts: []float64{0.3, 1},
+				Sigma: 0.04, Bias: 0.02, Slip: DefaultSlip, Lo: 0, Hi: 10,
+				Words: []string{"smooth", "quivers", "pulses"}, Cuts: []float64{0.15, 0.4},
 			},
-			Measure: func(w *World, _ physics.Wheel) (float64, error) {
-				r, err := w.slowStop()
-				return r.PedalPulse, err
-			},
+			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.pulse() },
 		},
 		{
 			ID: "temperature", Station: Road, PerWheel: true, Minutes: 0.3, Needs: []string{"drive"},
@@ -122,6 +127,25 @@ func (w *World) stopStep() int64 {
 		return 1
 	}
 	return short
+}
+
+// pulse is the pedal's movement [m] over a turn of the wheels under a light,
+// steady foot, peak to peak, after a turn that lets the pads settle. What the
+// pedal drifts from the turn's beginning to its end is no pulse.
+func (w *World) pulse() (float64, error) {
+	f := w.foot(true)
+	f.to(creepFoot, 400)
+	f.rest(1000, long)
+	f.s.Speed, f.hold = creepSpeed, true
+	f.rest(creepMillis, short)
+	begin := f.travel()
+	lo, hi := begin, begin
+	f.each = func(*physics.State, float64) {
+		t := f.travel()
+		lo, hi = min(lo, t), max(hi, t)
+	}
+	f.rest(creepMillis, short)
+	return max(0, hi-lo-math.Abs(f.travel()-begin)), f.err
 }
 
 func (w *World) tour() (physics.State, error) {
