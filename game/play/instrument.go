@@ -26,7 +26,7 @@ var faces = []struct {
 	{"pull_gauge", face{kind: "pull_gauge", long: 100}},
 	{"push_gauge", face{kind: "pull_gauge", long: 500}},
 	{"stepped_feeler", face{kind: "stepped_feeler", long: 1, lo: 2, hi: 12}},
-	{"side_pendulum", face{kind: "pendulum", long: 1}},
+	{"side_pendulum", face{kind: "pendulum", long: 0.1}},
 	{"tape", face{kind: "tape", long: 5}},
 	{"infrared_thermometer", face{kind: "thermometer"}},
 }
