@@ -31,6 +31,7 @@ type cli struct {
 	List    listCmd    `cmd:"" help:"List the jobs, and the sessions that were kept."`
 	Forget  forgetCmd  `cmd:"" help:"Delete a kept session."`
 	Check   checkCmd   `cmd:"" help:"Check a folder of cars, causes, remedies and jobs."`
+	Trace   traceCmd   `cmd:"" passthrough:"" help:"The bench without a picture, as CSV; trace -help tells more."`
 	Version versionCmd `cmd:"" help:"Print the version."`
 }
 
@@ -40,6 +41,10 @@ var errQuiet = errors.New("")
 func main() {
 	// A reader that goes away shows as an error of the write, not as a death.
 	signal.Ignore(syscall.SIGPIPE)
+	// trace has flags of its own, with one dash as its lists are short to type.
+	if len(os.Args) > 1 && os.Args[1] == "trace" {
+		os.Exit(runTrace(os.Args[2:], os.Stdout, os.Stderr))
+	}
 	var c cli
 	k := kong.Parse(&c, kong.Name("game"), kong.UsageOnError(), kong.Description("Evenwear: disc brakes inspected on computed cars."))
 	err := k.Run(&c)
@@ -105,6 +110,21 @@ func (c *checkCmd) Run() error {
 	_, err = fmt.Printf("%s: %d cars, %d causes, %d remedies, %d jobs with the program's own; nothing wrong found\n",
 		c.Dir, len(lib.Cars), len(lib.Causes), len(lib.Remedies), len(lib.Jobs))
 	return err
+}
+
+type traceCmd struct {
+	Args []string `arg:"" optional:"" help:"See trace -help."`
+}
+
+func (t *traceCmd) Run(c *cli) error {
+	args := t.Args
+	if c.Folder != "" {
+		args = append([]string{"-folder", c.Folder}, args...)
+	}
+	if code := runTrace(args, os.Stdout, os.Stderr); code != 0 {
+		return errQuiet
+	}
+	return nil
 }
 
 // left turns leaving early into a quiet failure.

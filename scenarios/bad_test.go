@@ -57,7 +57,7 @@ func TestBadJobs(t *testing.T) {
 		name, old, new string
 		want           []string
 	}{
-		{"unknown key", "goal: Look", "gaol: Look", []string{"jobs/x.yaml:1:1: goal: missing; text is needed here", "jobs/x.yaml:16:1: gaol: unknown key; the nearest known are goal, car, facts"}},
+		{"unknown key", "goal: Look", "gaol: Look", []string{"jobs/x.yaml:1:1: goal: missing; text is needed here", "jobs/x.yaml:16:1: gaol: unknown key; the nearest known are goal, car, faults"}},
 		{"duplicate key", "difficulty_bits: 5", "difficulty_bits: 5\ndifficulty_bits: 6", []string{"jobs/x.yaml:16:1: difficulty_bits: the key stands twice; once; it stands first in line 15"}},
 		{"missing key", "minutes_min: 75\n", "", []string{"jobs/x.yaml:1:1: minutes_min: missing; a number from 5 to 600 min"}},
 		{"missing unit", "since_km: 7000", "since: 7000", []string{"jobs/x.yaml:10:5: faults[0].since_km: missing; a number from 2000 to 15000 km", "jobs/x.yaml:13:5: faults[0].since: the key lacks its unit; write since_km"}},
@@ -100,7 +100,7 @@ func TestBadJobs(t *testing.T) {
 		{"no notices", "notices:\n  - hotter: front_left", "notices: []", []string{"jobs/x.yaml:4:10: notices: the list is empty; at least one item"}},
 		{"undeclared claim", "The left one was hot.", "The left one was hot and the pedal sinks.", []string{"jobs/x.yaml:3:12: complaint: the word \"pedal\" speaks of something that notices does not list; list pedal under notices, or leave it out", "jobs/x.yaml:3:12: complaint: the word \"sinks\" speaks of something that notices does not list; list pedal under notices, or leave it out"}},
 		{"a claim nothing computes", "The left one was hot.", "The left one was hot and squeals.", []string{"jobs/x.yaml:3:12: complaint: the word \"squeals\" speaks of something that notices does not list; list something that is computed under notices, or leave it out"}},
-		{"a symptom stated", "driven: {", "reading_mm: 3\ndriven: {", []string{"jobs/x.yaml:8:1: reading_mm: unknown key; the nearest known are car, driven, facts"}},
+		{"a symptom stated", "driven: {", "reading_mm: 3\ndriven: {", []string{"jobs/x.yaml:8:1: reading_mm: unknown key; the nearest known are minutes_min, complaint, driven"}},
 		{"fact without its figure", "Renewed {pads_km} km ago.", "Renewed lately.", []string{"jobs/x.yaml:7:14: facts[0].pads_km: the figure is missing; write {pads_km} where it stands in the sentence"}},
 		{"fact with a figure of its own", "Renewed {pads_km} km ago.", "Renewed {pads_km} km ago in 2019.", []string{"jobs/x.yaml:7:14: facts[0].pads_km: a digit stands in the sentence; write {pads_km} for the figure; it is taken from driven"}},
 		{"fact with a strange placeholder", "Renewed {pads_km} km ago.", "Renewed {pads_km} km ago at {clock_km}.", []string{"jobs/x.yaml:7:14: facts[0].pads_km: unknown placeholder {clock_km}; {pads_km}"}},
@@ -112,7 +112,7 @@ func TestBadJobs(t *testing.T) {
 		{"empty file", "", "", []string{"jobs/x.yaml:1:1: the file is empty; write keys with their values"}},
 		{"comment only", "", "# nothing\n", []string{"jobs/x.yaml:1:1: the file is empty; write keys with their values"}},
 		{"not UTF-8", "", "title: a\ngoal: \xff\n", []string{"jobs/x.yaml:2:7: a byte that is not UTF-8; save the file as UTF-8 text"}},
-		{"three mistakes at once", "minutes_min: 75\ndifficulty_bits: 5\ngoal: Look outside first.", "minutes_min: 7,5\ndifficulty_bits: many\ngaol: x", []string{"jobs/x.yaml:1:1: goal: missing; text is needed here", "jobs/x.yaml:14:14: minutes_min: \"7,5\" has a decimal comma; write 7.5", "jobs/x.yaml:15:18: difficulty_bits: \"many\" is not a number; a number from 0 to 20 bits", "jobs/x.yaml:16:1: gaol: unknown key; the nearest known are goal, car, facts"}},
+		{"three mistakes at once", "minutes_min: 75\ndifficulty_bits: 5\ngoal: Look outside first.", "minutes_min: 7,5\ndifficulty_bits: many\ngaol: x", []string{"jobs/x.yaml:1:1: goal: missing; text is needed here", "jobs/x.yaml:14:14: minutes_min: \"7,5\" has a decimal comma; write 7.5", "jobs/x.yaml:15:18: difficulty_bits: \"many\" is not a number; a number from 0 to 20 bits", "jobs/x.yaml:16:1: gaol: unknown key; the nearest known are goal, car, faults"}},
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
@@ -158,18 +158,18 @@ func TestBadOthers(t *testing.T) {
 		{"wheel served twice", "cars/compact_hatchback.yaml", "secondary: [front_right, rear_left]", "secondary: [front_right, rear_right, rear_left]", "cars/compact_hatchback.yaml:18:28: circuits.secondary[1]: rear_right is served twice; once; it stands first in line 17"},
 		{"wheel served by none", "cars/compact_hatchback.yaml", "secondary: [front_right, rear_left]", "secondary: [front_right]", "cars/compact_hatchback.yaml:17:3: circuits: rear_left is served by no circuit; each of the four wheels once"},
 		{"numbers that do not fit", "cars/compact_hatchback.yaml", "disc_minimum_mm: 20", "disc_minimum_mm: 23", "cars/compact_hatchback.yaml:3:1: front.disc_minimum_mm: the disc is below its minimum when new; at most front.disc_thickness_mm"},
-		{"a symptom in a cause", "causes/pins_dry.yaml", "add: {wheel.pin_friction_n: 120}", "add: {wheel.temperature_c: 120}", "causes/pins_dry.yaml:17:11: severities[0].add.wheel.temperature_c: unknown path \"wheel.temperature_c\"; the nearest known are wheel.pin_friction_n, wheel.ear_friction_n, wheel.plate_proud_mm; a path of the condition"},
+		{"a symptom in a cause", "causes/pins_dry.yaml", "add: {wheel.pin_friction_n: 120}", "add: {wheel.temperature_c: 120}", "causes/pins_dry.yaml:17:11: severities[0].add.wheel.temperature_c: unknown path \"wheel.temperature_c\"; the nearest known are wheel.plate_proud_mm, wheel.hose_return_ratio, wheel.ear_friction_n; a path of the condition"},
 		{"a car's number in a cause", "causes/pins_dry.yaml", "add: {wheel.pin_friction_n: 120}", "add: {front.pin_friction_n: 120}", "causes/pins_dry.yaml:17:11: severities[0].add.front.pin_friction_n: this is a number of the car when new; a path of the condition, such as wheel.air_cm3"},
-		{"unknown group", "causes/pins_dry.yaml", "group: guide_pins", "group: guide_pin", "causes/pins_dry.yaml:2:8: group: unknown group \"guide_pin\"; the nearest known are guide_pins, pads, disc"},
-		{"unknown place in a cause", "causes/pins_dry.yaml", "[front_left, front_right,", "[front_left, front_middle,", "causes/pins_dry.yaml:10:22: places[1]: unknown place \"front_middle\"; the nearest known are front_axle, front_right, front_left"},
+		{"unknown group", "causes/pins_dry.yaml", "group: guide_pins", "group: guide_pin", "causes/pins_dry.yaml:2:8: group: unknown group \"guide_pin\"; the nearest known are guide_pins, disc, pads"},
+		{"unknown place in a cause", "causes/pins_dry.yaml", "[front_left, front_right,", "[front_left, front_middle,", "causes/pins_dry.yaml:10:22: places[1]: unknown place \"front_middle\"; the nearest known are front_axle, front_left, front_right"},
 		{"place twice", "causes/pins_dry.yaml", "[front_left, front_right,", "[front_left, front_left,", "causes/pins_dry.yaml:10:22: places[1]: front_left stands twice; once"},
 		{"severity twice", "causes/pins_dry.yaml", "id: clear", "id: slight", "causes/pins_dry.yaml:18:5: severities[1].id: \"slight\" stands twice; once"},
 		{"range the wrong way", "causes/pins_dry.yaml", "{from: 2000, to: 15000}", "{from: 20000, to: 15000}", "causes/pins_dry.yaml:11:11: since_km: from is greater than to; from at most to\njobs/warm_wheel.yaml:14:69: faults[0].since_km: 7000 is out of range; a number from 20000 to 15000 km"},
 		{"negative change", "causes/pins_dry.yaml", "wheel.pin_friction_n: 120", "wheel.pin_friction_n: -120", "causes/pins_dry.yaml:17:33: severities[0].add.wheel.pin_friction_n: -120 is out of range; a number from 0 to 50000 N"},
 		{"unknown person", "remedies/renew_joint.yaml", "who: licensed_unless_trained", "who: anybody", "remedies/renew_joint.yaml:6:6: who: unknown person \"anybody\"; known are owner, licensed_unless_trained, licensed, nobody"},
-		{"unknown part", "remedies/renew_joint.yaml", "part: lines", "part: line", "remedies/renew_joint.yaml:2:7: part: unknown part \"line\"; the nearest known are lines, pins, disc"},
+		{"unknown part", "remedies/renew_joint.yaml", "part: lines", "part: line", "remedies/renew_joint.yaml:2:7: part: unknown part \"line\"; the nearest known are lines, pins, caliper"},
 		{"unknown mark", "remedies/renew_joint.yaml", "pour_to: max", "pour_to: brim", "remedies/renew_joint.yaml:12:10: pour_to: unknown mark \"brim\"; known are max"},
-		{"group twice", "catalogue.yaml", "{id: disc, name: Disc}", "{id: pads, name: Disc}", "catalogue.yaml:7:5: groups[3].id: \"pads\" stands twice; once\ncauses/disc_runout.yaml:2:8: group: unknown group \"disc\"; the nearest known are pads, pads, hub"},
+		{"group twice", "catalogue.yaml", "{id: disc, name: Disc}", "{id: pads, name: Disc}", "catalogue.yaml:7:5: groups[3].id: \"pads\" stands twice; once\ncauses/disc_runout.yaml:2:8: group: unknown group \"disc\"; the nearest known are pads, pads, assistance"},
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {

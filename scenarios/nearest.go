@@ -1,9 +1,6 @@
 package scenarios
 
-import (
-	"slices"
-	"strings"
-)
+import "slices"
 
 // Nearest returns up to n of the known names that are most like name, the most
 // alike first; equal ones in the order of known.
@@ -24,35 +21,27 @@ func Nearest(name string, known []string, n int) []string {
 	return out
 }
 
-// unlike is the edit distance of two names, halved in weight where one holds
-// the other: who writes "mass" means "mass_kg".
+// unlike is the edit distance in bytes from what was written to a known name. A
+// letter left out costs half of a wrong one: who writes "mass" means "mass_kg".
 func unlike(a, b string) int {
 	if len(a) > 100 {
 		a = a[:100] // a name this long is no name; do not spend quadratic time on it
 	}
-	d := 2 * distance(a, b)
-	if a != "" && (strings.Contains(b, a) || strings.Contains(a, b)) {
-		d /= 2
-	}
-	return d
-}
-
-// distance is the Levenshtein distance in bytes.
-func distance(a, b string) int {
+	const missing, surplus, wrong = 1, 2, 2
 	row := make([]int, len(b)+1)
 	for j := range row {
-		row[j] = j
+		row[j] = j * missing
 	}
 	for i := range len(a) {
 		diag := row[0]
-		row[0] = i + 1
+		row[0] = (i + 1) * surplus
 		for j := range len(b) {
 			sub := diag
 			if a[i] != b[j] {
-				sub++
+				sub += wrong
 			}
 			diag = row[j+1]
-			row[j+1] = min(sub, row[j]+1, row[j+1]+1)
+			row[j+1] = min(sub, row[j]+missing, row[j+1]+surplus)
 		}
 	}
 	return row[len(b)]
