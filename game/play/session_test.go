@@ -1,11 +1,17 @@
 package play_test
 
 import (
+	"fmt"
+	"math"
+	"reflect"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
 	"evenwear/assets"
 	"evenwear/game/play"
+	"evenwear/game/play/playtest"
 	"evenwear/scenarios"
 )
 
@@ -22,19 +28,211 @@ func desk(t testing.TB) *play.Desk {
 	return play.NewDesk(lib, words)
 }
 
-func TestSmoke(t *testing.T) {
-	d := desk(t)
-	s, err := d.Open("warm_wheel", 1)
+// key is what a learner presses: no two things share one on any sheet.
+func TestKeysAreUnique(t *testing.T) {
+	s, err := desk(t).Open("thirsty", 3)
 	if err != nil {
 		t.Fatal(err)
 	}
+	for _, place := range []string{"bonnet", "seat", "rear_right", "road", "ground"} {
+		if err := s.Do(play.Act{Do: play.Go, What: place}); err != nil {
+			t.Fatal(err)
+		}
+		seen := map[string]string{}
+		for _, n := range s.View().Nodes {
+			for _, a := range n.Actions {
+				if old, twice := seen[a.Key]; twice && a.Key != "" {
+					t.Errorf("%s: key %s is both %q and %q", place, a.Key, old, a.Label)
+				}
+				seen[a.Key] = a.Label
+				if a.Key == "" && a.Act.Do != play.Strike {
+					t.Errorf("%s: %q has no key", place, a.Label)
+				}
+			}
+		}
+	}
+}
+
+// TestRefusalChangesNothing: an act that cannot be done leaves the sheet as it
+// was but for the notice; every act a view offers can be done.
+func TestRefusalChangesNothing(t *testing.T) {
+	d := desk(t)
+	s, err := d.Open("thirsty", 3)
+	if err != nil {
+		t.Fatal(err)
+	}
+	bad := []play.Act{{Do: "dance"}, {Do: play.Go, What: "roof"}, {Do: play.Check, What: "lining_inner_upper@rear_right"},
+		{Do: play.Check, What: "nonsense"}, {Do: play.Prepare, What: "wheel_off@rear_right"}, {Do: play.Write, Text: "8"},
+		{Do: play.Strike, N: 1}, {Do: play.Seal}, {Do: play.Remedy, What: "leave@car"}, {Do: play.HandOver},
+		{Do: play.Counter, What: "honestly_worn@car", N: math.NaN()}, {Do: play.Foot, N: math.Inf(1)}}
+	for _, a := range bad {
+		before := s.View()
+		err := s.Do(a)
+		after := s.View()
+		if err == nil || after.Notice != err.Error() || strings.Contains(err.Error(), "‹") {
+			t.Errorf("%+v: error %v, notice %q", a, err, after.Notice)
+		}
+		before.Notice, after.Notice = "", ""
+		if !reflect.DeepEqual(before, after) {
+			t.Errorf("%+v changed the sheet", a)
+		}
+	}
 	for _, n := range s.View().Nodes {
-		t.Log(n.Role, n.Name, n.Value)
 		for _, a := range n.Actions {
-			t.Log("   ", a.Key, a.Label, a.Enabled, a.Why)
+			if a.Enabled == (s.Refuses(a.Act) != nil) {
+				t.Errorf("%s offered %v but Refuses says %v", a.Label, a.Enabled, s.Refuses(a.Act))
+			}
 		}
-		if strings.Contains(n.Name+n.Value, "‹") {
-			t.Error(n)
+	}
+}
+
+// figures are the ways in which a number could give itself away.
+func figures(x float64) []string {
+	return []string{strconv.FormatFloat(x, 'f', 1, 64), strconv.FormatFloat(x, 'f', 2, 64), strconv.FormatFloat(x, 'f', 3, 64), strconv.FormatFloat(x, 'g', -1, 64)}
+}
+
+// TestNothingIsGivenAway: no string of a view holds what the instrument shows
+// before the learner has written it. Steps of a feeler are its marks, a digital
+// display stands in Digits only.
+func TestNothingIsGivenAway(t *testing.T) {
+	d := desk(t)
+	tried := 0
+	for _, job := range []string{"warm_wheel", "like_a_sponge"} {
+		s, err := d.Open(job, 11)
+		if err != nil {
+			t.Fatal(err)
 		}
+		var acts []play.Act
+		probe := &prober{Session: s, t: t, tried: &tried}
+		for _, p := range playtest.Plans {
+			if p.Job == job {
+				acts, err = playtest.Play(probe, p, see(t))
+			}
+		}
+		if err != nil || len(acts) == 0 {
+			t.Fatal(err)
+		}
+	}
+	if tried < 30 {
+		t.Fatalf("only %d figures looked for", tried)
+	}
+}
+
+// A prober looks for the figure about to be written in the view before it is.
+type prober struct {
+	*play.Session
+	t     *testing.T
+	tried *int
+}
+
+func (p *prober) Do(a play.Act) error {
+	v := p.View()
+	if a.Do == play.Write && v.Instrument != nil && len(v.Instrument.Words) == 0 {
+		x, err := strconv.ParseFloat(a.Text, 64)
+		if err != nil {
+			p.t.Fatal(err)
+		}
+		kind := v.Instrument.Kind
+		v.Instrument.Digits = ""
+		for _, n := range v.Nodes {
+			if n.ID == "digits" || kind == "stepped_feeler" && n.ID == "instrument" {
+				continue
+			}
+			for _, f := range figures(x) {
+				// A count of marks may be the same small whole number; a figure with its unit may not.
+				if !strings.ContainsAny(f, ".e") {
+					f += " " + v.Instrument.Unit
+				}
+				said, _, _ := strings.Cut(n.Name+" "+n.Value, "Long marks") // the scale says its own divisions
+				said = strings.Replace(said, "(100 %)", "", 1)              // and MAX its own figure
+				if regexp.MustCompile(`(^|[^0-9.])`+regexp.QuoteMeta(f)+`($|[^0-9])`).MatchString(n.Name+" "+n.Value) && x != 0 {
+					p.t.Errorf("%s: %q is given away in %q", v.Instrument.Check, f, n.Name+" "+n.Value)
+				}
+				*p.tried++
+			}
+		}
+	}
+	return p.Session.Do(a)
+}
+
+// TestReplay: the same job, seed and acts give the same session.
+func TestReplay(t *testing.T) {
+	d := desk(t)
+	s, err := d.Open("warm_wheel", 21)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range playtest.Plans {
+		if p.Job == "warm_wheel" {
+			if _, err := playtest.Play(s, p, see(t)); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	again, err := d.Replay("warm_wheel", 21, s.Acts())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if a, b := fmt.Sprintf("%+v", s.View().Notebook), fmt.Sprintf("%+v", again.View().Notebook); a != b {
+		t.Errorf("notebooks differ:\n%s\n%s", a, b)
+	}
+	other, err := d.Open("warm_wheel", 22)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range playtest.Plans {
+		if p.Job == "warm_wheel" {
+			if _, err := playtest.Play(other, p, see(t)); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	if reflect.DeepEqual(other.Acts(), s.Acts()) {
+		t.Error("another seed gave the same readings: luck is not used")
+	}
+}
+
+// TestRoadTooSoon: asking for the road before the car was looked at is counted.
+func TestRoadTooSoon(t *testing.T) {
+	s, err := desk(t).Open("warm_wheel", 2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, a := range []play.Act{{Do: play.Go, What: "road"}, {Do: play.Prepare, What: "clear_road"}, {Do: play.Prepare, What: "stop_50"}} {
+		if err := s.Do(a); err != nil {
+			t.Fatal(err)
+		}
+	}
+	v := s.View()
+	if !strings.Contains(v.Notice, "harmful") || v.Title.Minutes != 1 {
+		t.Errorf("notice %q, %g minutes spent; want a warning and the one minute of clearing the road", v.Notice, v.Title.Minutes)
+	}
+	if err := s.Do(play.Act{Do: play.Check, What: "pull"}); err == nil {
+		t.Error("the pull was measured in a stop that was not made")
+	}
+}
+
+// TestResume: a kept session goes on where it was cut off.
+func TestResume(t *testing.T) {
+	d, dir := desk(t), t.TempDir()
+	s, err := d.Open("warm_wheel", 5)
+	if err != nil {
+		t.Fatal(err)
+	}
+	k, err := s.Keep(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, a := range []play.Act{{Do: play.Go, What: "bonnet"}, {Do: play.Check, What: "reservoir_level"}} {
+		if err := k.Do(a); err != nil {
+			t.Fatal(err)
+		}
+	}
+	r, err := d.Resume(dir, k.Name) // killed: never closed
+	if err != nil {
+		t.Fatal(err)
+	}
+	if a, b := k.View(), r.View(); a.Instrument == nil || !reflect.DeepEqual(a.Instrument, b.Instrument) {
+		t.Errorf("resumed before another instrument: %+v, %+v", a.Instrument, b.Instrument)
 	}
 }

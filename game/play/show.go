@@ -157,10 +157,10 @@ func (s *Session) instrumentNodes(v *View) {
 }
 
 // checkKeys and workKeys are the letters of checks and preparations, in the
-// order in which a place offers them. C calls, N is the notebook's.
+// order in which a place offers them. C calls; digits up to 8 are places.
 const (
-	checkKeys = "QWERTYASDFGHJKL"
-	workKeys  = "ZXVBMPOIU"
+	checkKeys = "QWERTYASDFGHJKLUIOP"
+	workKeys  = "ZXVBMN90"
 )
 
 func key(keys string, i int) string {

@@ -30,7 +30,7 @@ func (s *Session) lookWheels() []physics.Wheel {
 // handing is the hand-over sheet.
 func (s *Session) handing() *WorkView {
 	w := &WorkView{Done: s.remedyViews(), Told: s.told,
-		Tell:     s.act("O", s.say("act.tell"), Act{Do: Tell}),
+		Tell:     s.act("N", s.say("act.tell"), Act{Do: Tell}),
 		HandOver: s.act("Enter", s.say("act.handover"), Act{Do: HandOver}),
 	}
 	for i, inst := range s.looks() {

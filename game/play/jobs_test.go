@@ -1,0 +1,67 @@
+package play_test
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"evenwear/assets"
+	"evenwear/game/play/playtest"
+	"evenwear/physics/inspect"
+)
+
+// see finds the word whose perception is described, in the wording itself.
+func see(t testing.TB) func(check, perception string) string {
+	words, err := assets.English()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return func(check, perception string) string {
+		c, ok := inspect.Find(inspect.ID(check))
+		if !ok {
+			t.Fatalf("no check %s", check)
+		}
+		for _, w := range c.Meter.Words {
+			if words.Say("see."+check+"."+w) == perception {
+				return words.Say("word." + w)
+			}
+		}
+		t.Fatalf("%s: nothing is described by %q", check, perception)
+		return ""
+	}
+}
+
+// TestJobs plays the eight jobs to their debrief.
+func TestJobs(t *testing.T) {
+	for _, plan := range playtest.Plans {
+		t.Run(plan.Job, func(t *testing.T) {
+			s, err := desk(t).Open(plan.Job, 7)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if _, err := playtest.Play(s, plan, see(t)); err != nil {
+				t.Fatal(err)
+			}
+			if testing.Short() {
+				return // working a debrief out takes some twenty seconds of two cores
+			}
+			begin := time.Now()
+			if err := s.Settle(t.Context(), nil); err != nil {
+				t.Fatal(err)
+			}
+			t.Logf("settled in %v", time.Since(begin))
+			d := s.View().Debrief
+			if d == nil || len(d.Marks) != 8 {
+				t.Fatalf("debrief %+v", d)
+			}
+			for _, n := range s.View().Nodes {
+				if strings.Contains(n.Name+n.Value, "‹") {
+					t.Errorf("no words: %s: %s", n.Name, n.Value)
+				}
+				if n.Role == "mark" {
+					t.Log(n.Name, n.Value)
+				}
+			}
+		})
+	}
+}
