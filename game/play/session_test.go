@@ -145,7 +145,7 @@ func (p *prober) Do(a play.Act) error {
 				}
 				said, _, _ := strings.Cut(n.Name+" "+n.Value, "Long marks") // the scale says its own divisions
 				said = strings.Replace(said, "(100 %)", "", 1)              // and MAX its own figure
-				if regexp.MustCompile(`(^|[^0-9.])`+regexp.QuoteMeta(f)+`($|[^0-9])`).MatchString(n.Name+" "+n.Value) && x != 0 {
+				if regexp.MustCompile(`(^|[^0-9.])`+regexp.QuoteMeta(f)+`($|[^0-9])`).MatchString(said) && x != 0 {
 					p.t.Errorf("%s: %q is given away in %q", v.Instrument.Check, f, n.Name+" "+n.Value)
 				}
 				*p.tried++
