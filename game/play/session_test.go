@@ -236,3 +236,33 @@ func TestResume(t *testing.T) {
 		t.Errorf("resumed before another instrument: %+v, %+v", a.Instrument, b.Instrument)
 	}
 }
+
+// TestTruthDoesNotShow: two cars whose readings come out alike give the same
+// view, catalogue, places, remedies and looks included.
+func TestTruthDoesNotShow(t *testing.T) {
+	d := desk(t)
+	a, err := d.Open("just_bought", 4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := d.Open("warm_wheel", 4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	play.Disguise(b, a) // the job's own words and clock; the car under them stays faulty
+	for _, act := range []play.Act{
+		{Do: play.Go, What: "seat"}, {Do: play.Check, What: "hold_sink"}, {Do: play.Write, Text: "0"},
+		{Do: play.Check, What: "warning_lamp"}, {Do: play.Skip}, {Do: play.Go, What: "front_right"}, {Do: play.Check, What: "wetness@front_right"},
+		{Do: play.Write, Text: "dry"}, {Do: play.OpenCall}, {Do: play.Row, What: "honestly_worn@car"}, {Do: play.Counter, What: "honestly_worn@car", N: 9},
+		{Do: play.Seal}, {Do: play.Remedy, What: "leave@car"}, {Do: play.Work}, {Do: play.Release, What: "release.use"},
+	} {
+		for _, s := range []*play.Session{a, b} {
+			if err := s.Do(act); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if !reflect.DeepEqual(a.View(), b.View()) {
+			t.Fatalf("after %+v the views differ:\n%+v\n%+v", act, a.View(), b.View())
+		}
+	}
+}
