@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"evenwear/physics"
+	"evenwear/physics/exact"
 )
 
 // A Road is one stop of an outlook.
@@ -84,7 +85,9 @@ func Look(spec *physics.Spec, cond physics.Condition, duty physics.Duty) (Outloo
 		return o, fmt.Errorf("pedal: %w", err)
 	}
 	o.parts(spec, &cond)
-	o.drag(m, &rest)
+	if err := o.drag(m, &rest); err != nil {
+		return o, fmt.Errorf("rolling: %w", err)
+	}
 	if err := o.drive(spec, cond, duty); err != nil {
 		return o, fmt.Errorf("driving on: %w", err)
 	}
@@ -212,12 +215,30 @@ func least(l *[physics.NumWheels][2][2]float64) (thin float64, at physics.Wheel)
 	return thin, at
 }
 
-func (o *Outlook) drag(m *physics.Model, rest *physics.State) {
+// drag is what the released brakes cost a rolling car. Each disc turns once
+// before it counts: its run-out pushes the pads back from where a release left
+// them, and only what drags after that goes on dragging.
+func (o *Outlook) drag(m *physics.Model, rest *physics.State) error {
+	const spokes = 24
 	speed := 80 * physics.KmPerHour
 	for w := range physics.Wheel(physics.NumWheels) {
-		o.DragPower += float64(m.WheelTorque(rest, w)*speed) / m.Spec().Body.TyreRadius
+		c, s, sum := m.Corner(w), rest.Corners[w], 0.0
+		for i := range 2 * spokes {
+			load := physics.CornerLoad{Pressure: rest.Pressure[w]}
+			load.DiscIn, load.DiscOut = c.Faces(exact.CosTurn(float64(i%spokes) / spokes))
+			var f physics.CornerForces
+			var err error
+			if s, f, err = c.Settle(s, &load); err != nil {
+				return err
+			}
+			if i >= spokes {
+				sum += c.Torque(&f)
+			}
+		}
+		o.DragPower += float64(sum/spokes*speed) / m.Spec().Body.TyreRadius
 	}
 	o.DragFuel = float64(o.DragPower/speed*onward*physics.Kilometre) / (fuelEnergy * fuelShare)
+	return nil
 }
 
 // drive goes on by 1000 km until 12 000 km or a half pad below 1.5 mm. A car

@@ -119,12 +119,14 @@ func TestJobsOnAPipe(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if testing.Short() {
+			// One debrief is enough here: what it says is tested where it is worked out.
+			whole := !testing.Short() && plan.Job == "warm_wheel"
+			if !whole {
 				lines.Truncate(bytes.LastIndexByte(lines.Bytes()[:lines.Len()-1], '\n') + 1) // all but the hand-over
 			}
 			var out bytes.Buffer
 			err = term.Run(t.Context(), s, words, &lines, &out, term.Options{Width: 40})
-			if testing.Short() {
+			if !whole {
 				if !errors.Is(err, term.ErrLeft) || s.Stage() != play.Handing {
 					t.Fatalf("ended at %s with %v", s.Stage(), err)
 				}
@@ -139,7 +141,7 @@ func TestJobsOnAPipe(t *testing.T) {
 			if len(s.Acts()) < len(meant.Acts())-1 || fmt.Sprint(s.View().Notebook) != fmt.Sprint(meant.View().Notebook) {
 				t.Errorf("%d acts came through of %d", len(s.Acts()), len(meant.Acts()))
 			}
-			if !testing.Short() && !strings.Contains(out.String(), words.Say("debrief.total")) {
+			if whole && !strings.Contains(out.String(), words.Say("debrief.total")) {
 				t.Error("no debrief was printed")
 			}
 		})
