@@ -107,6 +107,13 @@ func (c *checkCmd) Run() error {
 	if err != nil {
 		return err
 	}
+	var untrue []error
+	for _, j := range lib.Jobs {
+		untrue = append(untrue, j.Verify())
+	}
+	if err := errors.Join(untrue...); err != nil {
+		return err
+	}
 	_, err = fmt.Printf("%s: %d cars, %d causes, %d remedies, %d jobs with the program's own; nothing wrong found\n",
 		c.Dir, len(lib.Cars), len(lib.Causes), len(lib.Remedies), len(lib.Jobs))
 	return err

@@ -5,6 +5,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 
 	"gopkg.in/yaml.v3"
 )
@@ -12,6 +13,7 @@ import (
 // job reads one car with one story.
 func (b *builder) job(src *source) {
 	j := &Job{ID: src.id, file: src.name}
+	j.verified = sync.OnceValue(j.verify)
 	b.lib.Jobs = append(b.lib.Jobs, j)
 	if src.node == nil {
 		return

@@ -204,8 +204,15 @@ func (im *impression) judgePedal(value string) (bool, string) {
 
 // Verify builds the job's car and computes every claim of its owner. A false
 // one is an error of type [Problems] that says where it stands and what the
-// physics give instead.
+// physics give instead. The work is done once for a loaded job.
 func (j *Job) Verify() error {
+	if j.verified == nil { // a job that was not loaded from a file
+		return j.verify()
+	}
+	return j.verified()
+}
+
+func (j *Job) verify() error {
 	where := Problem{File: j.file, Line: 1, Col: 1}
 	cond, err := Build(&j.Car.Spec, j.Driven, j.Faults)
 	if err != nil {

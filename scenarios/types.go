@@ -148,6 +148,7 @@ type Job struct {
 	Aim       float64 // [bits] difficulty aimed at
 	Goal      string  // what a learner should take along
 	file      string
+	verified  func() error // Verify, computed once
 }
 
 // Driven is how the car has been used.

@@ -56,6 +56,9 @@ func (d *Desk) Open(jobID string, seed uint64) (*Session, error) {
 	if err != nil {
 		return nil, err
 	}
+	if err := job.Verify(); err != nil { // the owner must not say what the physics deny
+		return nil, err
+	}
 	s := &Session{
 		desk: d, words: d.words, job: job, seed: seed,
 		stage: Inspecting, place: "ground", setup: inspect.Standing(), tries: map[string]uint64{},
