@@ -7,6 +7,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"runtime"
 
 	"evenwear/assets"
 	"evenwear/game/play"
@@ -14,8 +15,9 @@ import (
 	"evenwear/scoring/record"
 )
 
-// workers is how many goroutines fill a table of evidence while a job is played.
-const workers = 2
+// workers is how many goroutines fill a table of evidence while a job is
+// played: one processor is left to the hand.
+var workers = max(1, runtime.NumCPU()-1)
 
 type termCmd struct {
 	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list."`

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"encoding/json"
 	"errors"
 	"fmt"
 	"os"
@@ -9,6 +10,7 @@ import (
 	"evenwear/game/play"
 	"evenwear/game/scene"
 	"evenwear/game/window"
+	"evenwear/scoring/record"
 )
 
 type windowCmd struct {
@@ -26,15 +28,11 @@ func (w *windowCmd) Run(c *cli) error {
 	if err != nil {
 		return err
 	}
-	app := scene.NewApp(scene.Options{Words: words, Fonts: fonts, Slate: w.Slate, Calm: w.Calm, Cover: scene.Cover{
-		Bench: func(a *scene.App) (scene.Scene, error) {
-			b, err := play.NewBench(desk.Library(), words, w.Car)
-			if err != nil {
-				return nil, err
-			}
-			return scene.NewBench(a, b), nil
-		},
-	}})
+	cover, err := w.cover(c, desk, words)
+	if err != nil {
+		return err
+	}
+	app := scene.NewApp(scene.Options{Words: words, Fonts: fonts, Slate: w.Slate, Calm: w.Calm, Cover: cover})
 	err = window.Run(app, window.Options{Title: "Evenwear"})
 	if errors.Is(err, window.ErrNoDisplay) {
 		fmt.Fprintf(os.Stderr, "game: %v; going on in the terminal\n", err)
@@ -42,4 +40,66 @@ func (w *windowCmd) Run(c *cli) error {
 		return t.Run(c)
 	}
 	return err
+}
+
+// cover is what the first sheet offers: the bench, the session cut off last, every job.
+func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.Cover, error) {
+	cover := scene.Cover{Bench: func(a *scene.App) (scene.Scene, error) {
+		b, err := play.NewBench(desk.Library(), words, w.Car)
+		if err != nil {
+			return nil, err
+		}
+		return scene.NewBench(a, b), nil
+	}}
+	dir, err := c.sessions()
+	if err != nil {
+		return cover, err
+	}
+	show := func(a *scene.App, k *play.Kept) scene.Scene {
+		k.FillTable(workers)
+		return scene.NewJob(a, k, func() { k.Close() })
+	}
+	for _, j := range desk.Library().Jobs {
+		cover.Jobs = append(cover.Jobs, scene.Offer{Name: j.Title, Detail: words.Say("cover.job_minutes", "minutes", j.Minutes),
+			Open: func(a *scene.App) (scene.Scene, error) {
+				s, err := desk.Open(j.ID, anySeed())
+				if err != nil {
+					return nil, err
+				}
+				k, err := s.Keep(dir)
+				if err != nil {
+					return nil, err
+				}
+				return show(a, k), nil
+			}})
+	}
+	list, err := record.List(dir)
+	if err != nil {
+		return cover, err
+	}
+	if last := unfinished(list); last != "" {
+		cover.Resume = &scene.Offer{Name: last, Open: func(a *scene.App) (scene.Scene, error) {
+			k, err := desk.Resume(dir, last)
+			if err != nil {
+				return nil, err
+			}
+			return show(a, k), nil
+		}}
+	}
+	return cover, nil
+}
+
+// unfinished is the session last written to that was not handed over; empty: none.
+func unfinished(list []record.Entry) string {
+	var last record.Entry
+	for _, e := range list {
+		var act play.Act
+		if e.Err != nil || e.Acts == 0 || json.Unmarshal(e.Last, &act) != nil || act.Do == play.HandOver {
+			continue
+		}
+		if last.Name == "" || e.Changed.After(last.Changed) {
+			last = e
+		}
+	}
+	return last.Name
 }

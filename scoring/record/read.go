@@ -10,6 +10,7 @@ import (
 	"path/filepath"
 	"sort"
 	"strings"
+	"time"
 )
 
 // A Session is what a record holds.
@@ -24,8 +25,10 @@ type Session struct {
 type Entry struct {
 	Name string
 	Header
-	Acts int
-	Err  error // why it cannot be read; the rest is empty then
+	Acts    int
+	Last    json.RawMessage // the last act; nil: none yet
+	Changed time.Time       // when it was last written
+	Err     error           // why it cannot be read; the rest is empty then
 }
 
 // A DamagedError says that a record cannot be read and where it is kept now.
@@ -143,6 +146,12 @@ func List(dir string) ([]Entry, error) {
 			s, _, err = read(file, f.Name())
 			file.Close()
 			e.Header, e.Acts = s.Header, len(s.Acts)
+			if e.Acts > 0 {
+				e.Last = s.Acts[e.Acts-1]
+			}
+		}
+		if info, err := f.Info(); err == nil {
+			e.Changed = info.ModTime()
 		}
 		e.Err = err
 		list = append(list, e)

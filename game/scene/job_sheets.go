@@ -1,0 +1,5 @@
+package scene
+
+func newCall(j *Job) Scene     { return newWords(j) }
+func newHandover(j *Job) Scene { return newWords(j) }
+func newDebrief(j *Job) Scene  { return newWords(j) }
