@@ -1,7 +1,9 @@
 package physics
 
-// DiscCells is the number of finite volumes across half a disc's thickness.
-const DiscCells = 8
+// DiscCells is the number of finite volumes across half a disc's thickness. With
+// sixteen the rubbed face is met within 0.5 % of a stop's rise from its first
+// tenth of a second on; with eight it is 2 % low there.
+const DiscCells = 16
 
 // HeatState is the temperatures of one wheel's brake [°C].
 type HeatState struct {
