@@ -25,6 +25,7 @@ const (
 	lossLife      = 60   // linings that last nothing instead of 12 000 km
 	lossPerLitre  = 2    // fuel lost to drag
 	lossStanding  = 30   // a car without danger that is not given back for use
+	lossUndone    = 100  // a car kept off the road with its danger, and nobody asked to mend it: what a referral costs
 	furtherAtMost = 5    // findings
 	cubicToLitre  = 1000 // [l/m³]
 )
@@ -34,6 +35,7 @@ const (
 //	minutes + parts + 5·needless
 //	+ 100 + 10·(further dangers) when the release lets an unsafe car on the road
 //	+ 60·(1 − km/12 000) + 2·litres for what is left undone in a car given back for use
+//	+ 100 when a dangerous car is kept off the road and nobody is asked to mend it
 //	+ 30 when a car without danger is not given back for use, 40 when it was sound or is referred for nothing
 func (c *Choice) Loss() float64 {
 	l := c.Minutes + c.Parts + float64(lossNeedless*float64(c.Needless))
@@ -50,6 +52,8 @@ func (c *Choice) Loss() float64 {
 		l += lossReferral
 	case len(c.Findings) == 0:
 		l += lossStanding
+	case !c.Refers:
+		l += lossUndone
 	}
 	return l
 }
