@@ -26,6 +26,9 @@ func drawInstrument(c *draw.Canvas, w *assets.Words, v *play.InstrumentView, r d
 		m.dial()
 	case "rule":
 		m.rule()
+	case "observation", "thermometer", "tester":
+		at := c.Paragraph(m.at(8, 40), m.style(draw.SentenceText.At(17)), c.Theme.Ink, v.Marks, m.k*310)
+		c.Text(at.Add(draw.Pt{Y: 30}), draw.SheetText, c.Theme.Ink, v.Digits)
 	default:
 		m.plainScale()
 	}
