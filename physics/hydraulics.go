@@ -40,7 +40,9 @@ const (
 	stepHalvings    = 6
 	sealDrag        = 400.0 // [N·s/m] of the seal's rubber on a moving piston; assumed, as the pins' grease
 	pressureStep    = 0.5e6 // [Pa] greatest change of chamber pressure followed in one solve
-	pressRise       = 0.05  // [s] in which a foot comes down at the start of a long step
+	pressRise       = 0.005 // [s] in which a foot that jumps comes down in a longer step
+	calmFlow        = 2e-8  // [m³] that may pass a line in one solve; more is followed in shorter ones
+	calmLeast       = 0.004 // [s] shortest of these
 	sealLeast       = 1e4   // [N/m] the same in long steps: 10 N a millimetre
 	mostSubsteps    = 64
 )
@@ -53,32 +55,49 @@ func (m *Model) hydraulics(f *flow, s *State, in *Input, dt float64) error {
 	rod := float64(ratio * in.Foot)
 	force := rod + m.BoosterForce(rod, s.Vacuum)
 	was := s.Master.Rod
-	parts := 1
-	if jump := math.Abs(force-was) / m.master.area; jump > pressureStep {
-		parts = int(min(mostSubsteps, math.Ceil(jump/pressureStep)))
-	}
-	rise := dt
-	if dt > 0.002 && parts > 1 {
-		rise = min(dt/2, pressRise)
-	}
 	if f.coarse = m.turns(s, dt) > longestTurn; f.coarse {
 		if err := m.sweep(s); err != nil {
 			return err
 		}
 	}
-	for i := range parts {
-		part := was + float64((force-was)*(float64(i+1)/float64(parts)))
-		if err := m.balance(f, s, in, part, rise/float64(parts)); err != nil {
-			return err
-		}
+	parts := 1.0
+	if jump := math.Abs(force-was) / m.master.area; jump > pressureStep {
+		parts = min(mostSubsteps, math.Ceil(jump/pressureStep))
 	}
-	if rest := dt - rise; rest > 0 {
-		if err := m.balance(f, s, in, force, rest); err != nil {
+	left, h := dt, dt
+	if parts > 1 { // the foot is not slower than pressRise, nor the step
+		rise := min(pressRise, dt)
+		for n := 1.0; n <= parts; n++ {
+			if err := m.balance(f, s, in, was+float64((force-was)*(n/parts)), rise/parts); err != nil {
+				return err
+			}
+		}
+		left -= rise
+		h = calmLeast / 2
+	}
+	for left > 0 {
+		h = min(left, max(calmLeast, calmFlow/m.stir(s)), 2*h)
+		if left-h < calmLeast/2 {
+			h = left
+		}
+		if err := m.balance(f, s, in, force, h); err != nil {
 			return err
 		}
+		left -= h
 	}
 	s.Master.Foot = in.Foot
 	return nil
+}
+
+// stir is the greatest flow through a line at the pressures of s [m³/s].
+func (m *Model) stir(s *State) float64 {
+	greatest := 1e-12
+	for w := range m.pipes {
+		l := &m.pipes[w]
+		q, _, _ := l.line(s.Master.Pressure[l.circuit], s.Master.Pressure[l.mate], s.Pressure[w], 1)
+		greatest = max(greatest, math.Abs(q))
+	}
+	return greatest
 }
 
 // balance finds the end of one implicit step and writes it into s.

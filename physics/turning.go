@@ -36,3 +36,24 @@ func (m *Model) sweep(s *State) error {
 func (m *Model) faces(s *State, w int) (in, out float64) {
 	return m.corners[w].Faces(exact.CosTurn(s.Turn[w]))
 }
+
+// TurnTorque is the mean brake torque of a wheel turned slowly by hand or
+// rolling on [N·m], its pressure as it is: one turn lets run-out push the pads
+// back from where a release left them, the next is averaged. s is not changed.
+func (m *Model) TurnTorque(s *State, w Wheel) (float64, error) {
+	const spokes = 24
+	c, at, sum := &m.corners[w], s.Corners[w], 0.0
+	for i := range 2 * spokes {
+		load := CornerLoad{Pressure: s.Pressure[w]}
+		load.DiscIn, load.DiscOut = c.Faces(exact.CosTurn(s.Turn[w] + float64(i)/spokes))
+		var f CornerForces
+		var err error
+		if at, f, err = c.Settle(at, &load); err != nil {
+			return 0, err
+		}
+		if i >= spokes {
+			sum += c.Torque(&f)
+		}
+	}
+	return sum / spokes * m.spec.Corner(w).Fade(s.Heat[w].Face()), nil
+}

@@ -65,7 +65,11 @@ func look(spec *physics.Spec, cond physics.Condition, duty physics.Duty) (impres
 	}
 	for w := range physics.NumWheels {
 		im.hub[w] = tour.Heat[w].Hat
-		im.drag += m.WheelTorque(&tour, physics.Wheel(w)) / spec.Body.TyreRadius
+		torque, err := m.TurnTorque(&tour, physics.Wheel(w))
+		if err != nil {
+			return im, err
+		}
+		im.drag += torque / spec.Body.TyreRadius
 	}
 	first, pumped, err := press(m, rest)
 	if err != nil {
@@ -197,7 +201,7 @@ func (im *impression) judgePedal(value string) (bool, string) {
 	case "soft":
 		return im.pumped >= noticeSoft, fmt.Sprintf("pumping raises the pedal by %.1f mm; an owner notices %.0f", mm(im.pumped), mm(noticeSoft))
 	case "sinks":
-		return im.sunk >= noticeSink, fmt.Sprintf("the pedal sinks %.1f mm in ten seconds; an owner notices %.0f", mm(im.sunk), mm(noticeSink))
+		return im.sunk >= noticeSink, fmt.Sprintf("the pedal sinks %.1f mm in ten seconds; an owner notices %.0f", mm(max(0, im.sunk)), mm(noticeSink))
 	}
 	return im.pulse >= noticePulse, fmt.Sprintf("the pedal moves %.2f mm with the wheels; an owner notices %.1f", mm(im.pulse), mm(noticePulse))
 }

@@ -29,7 +29,7 @@ func TestClaimsFalse(t *testing.T) {
 		{"pedal: pulses", "pulses", "notices[0].pedal: not so: the pedal moves 0.1"},
 		{"lamp: level", "lamp", "notices[0].lamp: not so: the fluid stands at "},
 		{"wet: front_left", "wet", "notices[0].wet: not so: 0.000 cm³"},
-		{"rolls: badly", "rolls", "notices[0].rolls: not so: the brakes hold the rolling car with 8"},
+		{"rolls: badly", "rolls", "notices[0].rolls: not so: the brakes hold the rolling car with 7"},
 		{"none: service", "well", "notices[0].none: not so: the owner would notice hotter front_left: its hub is 8"},
 	} {
 		text := strings.Replace(soundJob, "hotter: front_left", row.say, 1)

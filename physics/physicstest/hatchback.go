@@ -29,7 +29,7 @@ func Hatchback() *Spec {
 		Body: BodySpec{Mass: 1350, Wheelbase: 2.55, CentreHeight: 0.54, FrontShare: 0.60, Track: 1.48, TyreRadius: 0.300,
 			PeakAdhesion: 0.95, SlideAdhesion: 0.80, DragArea: 0.70, Rolling: 0.012, WheelInertia: 0.9},
 		Pedal:   PedalSpec{Ratio: 3.8, Free: 1.5 * Millimetre, Reserve: 127 * Millimetre},
-		Booster: BoosterSpec{Gain: 4, Threshold: 40, Ceiling: 2500, Vacuum: 70e3, Vent: 0.35, Restore: 1.5},
+		Booster: BoosterSpec{Gain: 4, Threshold: 40, Ceiling: 2500, Vacuum: 70e3, Vent: 0.35, Restore: 0.5},
 		Master: MasterSpec{Bore: 20.64 * Millimetre, Efficiency: 0.95, Stroke: [2]float64{17 * Millimetre, 15 * Millimetre},
 			SpringPreload: [2]float64{90, 90}, SpringRate: [2]float64{1500, 1800}, PortArea: [2]float64{0.4e-6, 0.4e-6},
 			CupResistance: 2e9, Friction: 15, FrictionShare: 0.03, FrictionRate: 0.2e6},
