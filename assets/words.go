@@ -42,9 +42,7 @@ func loadWords(files fs.FS, dir string) (*Words, error) {
 			bad = append(bad, err)
 			continue
 		}
-		for _, p := range w.merge(name, text, where) {
-			bad = append(bad, p)
-		}
+		bad = append(bad, w.merge(name, text, where)...)
 	}
 	if len(bad) > 0 {
 		return nil, errors.Join(bad...)

@@ -55,14 +55,14 @@ func (m *Model) PedalTravel(s *State) float64 {
 
 // chamber is what one chamber did in the iterate at hand.
 type chamber struct {
-	p, s      float64
-	had, air  float64 // [m³] Fluid and Air at the start
-	port      float64 // [m²] open at the piston's home, foot as it is
-	gas       float64 // [m³] now
-	in        float64 // [m³/s] from the reservoir
-	residual  float64
-	byP, byS  float64 // ∂residual, lines left out
-	move, hit float64 // ds/d(force) [m/N], 0 at a stop
+	p, s     float64
+	had, air float64 // [m³] Fluid and Air at the start
+	port     float64 // [m²] open at the piston's home, foot as it is
+	gas      float64 // [m³] now
+	in       float64 // [m³/s] from the reservoir
+	residual float64
+	byP, byS float64 // ∂residual, lines left out
+	move     float64 // ds/d(force) [m/N], 0 at a stop
 }
 
 // strokes puts both pistons where their forces balance at the chamber pressures.

@@ -124,10 +124,8 @@ func (h *hands) touch(app *scene.App) {
 		}
 	}
 	h.ids = inpututil.AppendJustPressedTouchIDs(h.ids[:0])
-	for _, id := range h.ids {
-		if h.one {
-			break
-		}
+	if len(h.ids) > 0 && !h.one { // one finger at a time
+		id := h.ids[0]
 		h.one, h.finger, h.touched = true, id, true
 		x, y := ebiten.TouchPosition(id)
 		app.Handle(widget.Event{Kind: widget.PointerDown, Touch: true, At: app.Sheet(float64(x), float64(y))})

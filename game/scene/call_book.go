@@ -1,0 +1,116 @@
+package scene
+
+import (
+	"evenwear/game/draw"
+	"evenwear/game/widget"
+)
+
+// The notebook laid over the sheet: what was read so far. It covers a part of
+// the sheet and blocks nothing; N or Esc takes it away.
+
+var bookArea = draw.Rect{X: 20, Y: 352, W: 560, H: 281}
+
+const idBook = "notebook"
+
+type notebook struct {
+	form *form
+	open bool
+	list widget.List
+}
+
+func (b *notebook) swap() {
+	b.open = !b.open
+	if b.open {
+		b.form.targets.Focus = idBook
+		b.list.Rows = len(b.form.job.view.Notebook)
+		b.list.Show(b.list.Rows - 1)
+	}
+}
+
+func (b *notebook) arrange() {
+	if !b.open {
+		return
+	}
+	b.list.Rect = draw.Rect{X: 32, Y: 392, W: 540, H: 232}
+	b.list.RowH = 26
+	b.list.Rows = len(b.form.job.view.Notebook)
+	b.list.Focused = b.form.targets.Focus == idBook
+	b.form.targets.Add(widget.Target{ID: idBook, Rect: bookArea, Enabled: true})
+}
+
+// handle takes Esc, the arrows while in focus, and every hand over it.
+func (b *notebook) handle(e widget.Event) bool {
+	if !b.open {
+		return false
+	}
+	switch e.Kind {
+	case widget.KeyDown:
+		if e.Key == "Esc" {
+			b.open = false
+			return true
+		}
+		return b.list.Focused && b.list.Handle(e)
+	case widget.PointerDown:
+		if bookArea.Contains(e.At) {
+			b.form.targets.Focus = idBook
+			b.list.Handle(e)
+			return true
+		}
+		return false
+	}
+	return b.list.Handle(e)
+}
+
+func (b *notebook) stamp() uint64 {
+	// What lies under it is drawn by its panels; this cell must follow them.
+	s := newStamp.flag(b.open).num(b.list.Top, 1).add(uint64(b.list.Selected)).flag(b.list.Focused)
+	for i := range b.form.panels {
+		if b.form.panels[i].area.Overlaps(bookArea) {
+			s = s.add(b.form.panelStamp(i))
+		}
+	}
+	return uint64(s)
+}
+
+// draw paints the panels under the notebook and the notebook over them: a cell
+// begins with a fresh copy of the still sheet.
+func (b *notebook) draw(c *draw.Canvas) {
+	for i := range b.form.panels {
+		if b.form.panels[i].area.Overlaps(bookArea) {
+			b.form.paint(c, i)
+		}
+	}
+	if !b.open {
+		return
+	}
+	th, f := c.Theme, b.form
+	c.Fill(bookArea, th.Panel)
+	c.Box(bookArea.Inset(1), nil, draw.Visible)
+	c.Text(draw.Pt{X: 32, Y: 375}, draw.HeadingText, th.Ink, f.word("sheet.notebook"))
+	c.Text(draw.Pt{X: 568, Y: 375}, draw.SmallText.To(draw.Right), th.Ink, f.word("sheet.notebook_help"))
+	rule(c, 32, 384, 568, 384)
+	notes := f.job.view.Notebook
+	if len(notes) == 0 {
+		c.Text(draw.Pt{X: 32, Y: 408}, draw.LabelText, th.Ink, f.word("sheet.no_notes"))
+	}
+	from, to := b.list.Visible()
+	for i := from; i < to && i < len(notes); i++ {
+		n, r := &notes[i], b.list.Row(i)
+		y := r.Y + 18
+		c.Text(draw.Pt{X: r.X, Y: y}, draw.SmallText, th.Graphite, fit(c, f.lettering, n.Where, draw.SmallText, 84))
+		c.Text(draw.Pt{X: r.X + 90, Y: y}, draw.LabelText, th.Ink, fit(c, f.lettering, n.What, draw.LabelText, 270))
+		written := n.Written
+		if n.Unit != "" {
+			written += " " + n.Unit
+		}
+		written = fit(c, f.lettering, written, draw.HandText, r.W-376)
+		c.Text(draw.Pt{X: r.X + 368, Y: y}, draw.HandText, th.Graphite, written)
+		if n.Struck {
+			c.Pencil([]draw.Pt{{X: r.X + 366, Y: y - 5}, {X: r.X + 372 + c.Measure(draw.HandText, written), Y: y - 6}})
+		}
+		if i == b.list.Selected && b.list.Focused {
+			c.Box(r.Inset(1), nil, draw.Thin.In(th.Key).Wide(1.4))
+		}
+	}
+	b.list.Draw(c)
+}

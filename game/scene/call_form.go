@@ -1,0 +1,214 @@
+package scene
+
+import (
+	"evenwear/game/draw"
+	"evenwear/game/widget"
+)
+
+// A form is a sheet of keys, menus and fields in panels: what call, hand-over
+// and debrief have in common. Each panel is a cell that is drawn again when its
+// keys, its menus or the session change.
+type form struct {
+	*lettering
+	app     *App
+	job     *Job
+	panels  []formPanel
+	arrange func() // lists keys and menus as the sheet stands
+	keys    []formKey
+	menus   []*menu
+	targets widget.Targets
+	hands   widget.Targets // pressed by a pointer only; the keyboard has another way
+	local   uint64         // counts what was pressed
+	own     func() stamp   // what else a panel shows
+	book    notebook
+	cells   []Cell
+}
+
+type formPanel struct {
+	area draw.Rect
+	draw func(c *draw.Canvas)
+}
+
+type formKey struct {
+	widget.Key
+	id    string
+	panel int
+	do    func()
+}
+
+func (f *form) begin(a *App, j *Job, arrange func(), panels ...formPanel) {
+	f.lettering, f.app, f.job, f.arrange, f.panels = newLettering(a.words), a, j, arrange, panels
+	f.book.form = f
+	for i := range panels {
+		f.cells = append(f.cells, Cell{panels[i].area, func() uint64 { return f.panelStamp(i) }, func(c *draw.Canvas) { f.paint(c, i) }})
+	}
+	f.cells = append(f.cells, Cell{bookArea, f.book.stamp, f.book.draw})
+	f.layout()
+}
+
+// key adds a key to a panel.
+func (f *form) key(panel int, id string, k widget.Key, do func()) {
+	k.Focused = f.targets.Focus == id
+	f.keys = append(f.keys, formKey{k, id, panel, do})
+	f.targets.Add(k.Target(id, panel))
+}
+
+// hand adds a key that only a pointer presses.
+func (f *form) hand(panel int, id string, k widget.Key, do func()) {
+	f.keys = append(f.keys, formKey{k, id, panel, do})
+	f.hands.Add(k.Target(id, panel))
+}
+
+// menu adds a menu; it keeps where it stood.
+func (f *form) menu(m *menu) {
+	m.fit(f.app.Touch)
+	m.list.Focused = f.targets.Focus == m.id
+	f.menus = append(f.menus, m)
+	if m.any() {
+		f.targets.Add(widget.Target{ID: m.id, Rect: m.area, Panel: m.panel, Enabled: true})
+	}
+}
+
+// layout lists everything afresh.
+func (f *form) layout() {
+	f.keys, f.menus = f.keys[:0], f.menus[:0]
+	f.targets.Clear()
+	f.hands.Clear()
+	f.arrange()
+	f.book.arrange()
+}
+
+// handle answers what every form answers alike.
+func (f *form) handle(e widget.Event) {
+	defer f.layout()
+	if f.book.handle(e) {
+		return
+	}
+	for _, m := range f.menus {
+		if e.Kind == widget.PointerDown && m.area.Contains(e.At) && m.any() {
+			f.targets.Focus = m.id
+			m.down(e)
+			return
+		}
+		if do, took := m.handle(e); took {
+			if do != nil {
+				f.local++
+				do()
+			}
+			return
+		}
+	}
+	if e.Kind == widget.PointerDown {
+		if x, ok := f.hands.Hit(e.At, e.Touch); ok {
+			if x.Enabled {
+				f.press(x.ID)
+			}
+			return
+		}
+	}
+	f.press(f.targets.Handle(e))
+}
+
+func (f *form) press(id string) {
+	for i := range f.keys {
+		if f.keys[i].id == id {
+			f.local++
+			f.keys[i].do()
+			return
+		}
+	}
+}
+
+// Advance does nothing: a form moves only when something is done.
+func (f *form) Advance(int) {}
+
+// Cells are the panels, and the notebook over them.
+func (f *form) Cells() []Cell { return f.cells }
+
+func (f *form) paint(c *draw.Canvas, panel int) {
+	f.panels[panel].draw(c)
+	for i := range f.keys {
+		if f.keys[i].panel == panel {
+			f.keys[i].Key.Draw(c)
+		}
+	}
+	for _, m := range f.menus {
+		if m.panel == panel {
+			m.draw(c)
+		}
+	}
+}
+
+func (f *form) panelStamp(panel int) uint64 {
+	s := newStamp.add(uint64(f.job.stamp)).add(f.local)
+	for i := range f.keys {
+		if k := &f.keys[i]; k.panel == panel {
+			s = s.flag(k.Focused).flag(k.Off).flag(k.Chosen).text(k.Label)
+		}
+	}
+	for _, m := range f.menus {
+		if m.panel == panel {
+			s = s.flag(m.list.Focused).add(uint64(m.sel)).num(m.list.Top, 1)
+		}
+	}
+	if f.own != nil {
+		s = s.add(uint64(f.own()))
+	}
+	return uint64(s)
+}
+
+// rule draws a thin line of the sheet.
+func rule(c *draw.Canvas, x0, y0, x1, y1 float64) {
+	c.Line(draw.Pt{X: x0, Y: y0}, draw.Pt{X: x1, Y: y1}, draw.Thin)
+}
+
+// block writes a text in at most n lines within width from a baseline down,
+// smaller before it is cut, and returns the baseline that would come next.
+func (f *form) block(c *draw.Canvas, at draw.Pt, st draw.TextStyle, text string, width float64, n int) float64 {
+	if n < 1 {
+		return at.Y
+	}
+	lines := f.lines(c, text, st, width)
+	if len(lines) > n && st.Size > 13 {
+		st = st.At(13)
+		lines = f.lines(c, text, st, width)
+	}
+	for i, line := range lines {
+		if i == n-1 && len(lines) > n {
+			line = fit(c, f.lettering, line+" "+lines[i+1], st, width)
+		} else {
+			line = fit(c, f.lettering, line, st, width)
+		}
+		c.Text(at, st, c.Theme.Ink, line)
+		at.Y += st.LineHeight()
+		if i == n-1 {
+			break
+		}
+	}
+	return at.Y
+}
+
+// head draws the top of a sheet: its name and a sentence beside it.
+func (f *form) head(c *draw.Canvas, name, sentence string, right float64) {
+	c.Text(draw.Pt{X: 29, Y: 45}, draw.SheetText, c.Theme.Ink, name)
+	x := 29 + c.Measure(draw.SheetText, name) + 14
+	st := draw.SentenceText
+	lines := f.lines(c, sentence, st, right-x)
+	if len(lines) == 1 {
+		c.Text(draw.Pt{X: x, Y: 44}, st, c.Theme.Ink, sentence)
+		return
+	}
+	f.block(c, draw.Pt{X: x, Y: 35}, st.At(14), sentence, right-x, 2)
+}
+
+// title draws the title block of a session's sheet.
+func (f *form) title(c *draw.Canvas, sheet, scaleCaption, scale string) {
+	t := &f.job.view.Title
+	drawTitle(c, f.lettering,
+		[]Fact{{Caption: f.word("sheet.fact_sheet"), Value: t.Job + ", " + sheet, Width: 120}, {Caption: f.word("sheet.fact_car"), Value: t.Car, Width: 133}, {Caption: f.word("sheet.fact_km"), Value: f.num(t.Km, 0)}},
+		[]Fact{{Caption: f.word("sheet.fact_readings"), Value: f.num(float64(t.Readings), 0), Width: 62},
+			{Caption: f.word("sheet.fact_minutes"), Value: f.words.Say("sheet.of", "n", f.num(t.Minutes, 0), "of", f.num(t.Limit, 0)), Width: 80},
+			{Caption: f.word("sheet.fact_seed"), Value: seedText(t.Seed), Width: 76},
+			{Caption: f.word("sheet.fact_counters"), Value: f.words.Say("sheet.of", "n", f.num(float64(t.Counters), 0), "of", f.num(widget.Counters, 0)), Width: 84},
+			{Caption: scaleCaption, Value: scale}})
+}

@@ -1,0 +1,164 @@
+package scene
+
+import (
+	"strconv"
+	"unicode/utf8"
+
+	"evenwear/game/draw"
+	"evenwear/game/widget"
+)
+
+// A menu is a block of keys of which arrows choose one and Enter presses it: one
+// stop for Tab. What does not fit scrolls.
+type menu struct {
+	id    string
+	panel int
+	area  draw.Rect
+	cols  int
+	rowH  float64
+	items []menuItem
+	list  widget.List // rows of keys; Selected is not used
+	sel   int         // [item] ringed
+	downY float64
+	held  bool
+	paint func(c *draw.Canvas, i int, r draw.Rect) // letters an item itself
+	inner func(r draw.Rect) draw.Rect              // the key within its row; nil: all of it
+}
+
+type menuItem struct {
+	widget.Key
+	do func()
+}
+
+// fit works out rows and columns.
+func (m *menu) fit(touch bool) {
+	m.cols = max(m.cols, 1)
+	m.list.Rect, m.list.RowH = m.area, m.rowH
+	if touch {
+		m.list.RowH = max(m.rowH, min(widget.TouchTarget+4, m.area.H))
+	}
+	m.list.Rows = (len(m.items) + m.cols - 1) / m.cols
+	m.sel = max(0, min(m.sel, len(m.items)-1))
+}
+
+// any says whether there is something to press.
+func (m *menu) any() bool {
+	for i := range m.items {
+		if !m.items[i].Off {
+			return true
+		}
+	}
+	return false
+}
+
+// cell is where item i stands.
+func (m *menu) cell(i int) draw.Rect {
+	r := m.list.Row(i / m.cols)
+	w := (r.W - 1) / float64(m.cols)
+	k := draw.Rect{X: r.X + 1 + w*float64(i%m.cols), Y: r.Y + 2, W: w - 5, H: r.H - 5}
+	if m.inner != nil {
+		return m.inner(k)
+	}
+	return k
+}
+
+// columns is how many columns of a block so wide hold these labels, at most most.
+func columns(items []menuItem, width float64, most int) int {
+	long := 1
+	for i := range items {
+		long = max(long, utf8.RuneCountInString(items[i].Label))
+	}
+	// A letter of a key, shrunk to its smallest, is 6.6 wide on the mean.
+	return max(1, min(most, int(width/(6.6*float64(long)+24))))
+}
+
+func (m *menu) shown() (from, to int) {
+	a, b := m.list.Visible()
+	return a * m.cols, min(b*m.cols, len(m.items))
+}
+
+func (m *menu) draw(c *draw.Canvas) {
+	from, to := m.shown()
+	for i := from; i < to; i++ {
+		k := m.items[i].Key
+		k.Rect = m.cell(i)
+		k.Focused = false
+		k.Draw(c)
+		if m.paint != nil {
+			m.paint(c, i, k.Rect)
+		}
+		if m.list.Focused && i == m.sel { // the ring stays inside the block
+			ring := widget.Chamfered(k.Rect.Inset(3))
+			col := c.Theme.Key
+			if k.Chosen {
+				col = c.Theme.OnKey
+			}
+			c.Outline(ring[:], draw.Thin.In(col).Wide(1.4))
+		}
+	}
+	m.list.Draw(c)
+}
+
+func (m *menu) down(e widget.Event) {
+	m.list.Handle(e)
+	m.held, m.downY = true, e.At.Y
+}
+
+// handle answers keys when the menu is in focus, the wheel, and a hand that
+// began in it. It returns what was pressed.
+func (m *menu) handle(e widget.Event) (do func(), took bool) {
+	switch e.Kind {
+	case widget.PointerMove:
+		if m.held {
+			m.list.Handle(e)
+		}
+		return nil, m.held
+	case widget.PointerUp:
+		if !m.held {
+			return nil, false
+		}
+		m.held = false
+		m.list.Handle(e)
+		if d := e.At.Y - m.downY; d < -8 || d > 8 { // a drag, not a tap
+			return nil, true
+		}
+		from, to := m.shown()
+		for i := from; i < to; i++ {
+			if m.cell(i).Inset(-2.5).Contains(e.At) {
+				m.sel = i
+				return m.press(), true
+			}
+		}
+		return nil, true
+	case widget.Wheel:
+		return nil, m.area.Contains(e.At) && m.list.Handle(e)
+	case widget.KeyDown:
+		if !m.list.Focused {
+			return nil, false
+		}
+		if e.Key == "Enter" {
+			return m.press(), true
+		}
+		return nil, m.move(e.Key)
+	}
+	return nil, false
+}
+
+func (m *menu) press() func() {
+	if m.sel >= len(m.items) || m.items[m.sel].Off {
+		return nil
+	}
+	return m.items[m.sel].do
+}
+
+func (m *menu) move(key string) bool {
+	step, ok := map[string]int{"Up": -m.cols, "Down": m.cols, "Left": -1, "Right": 1, "Home": -1 << 20, "End": 1 << 20, "PageUp": -5 * m.cols, "PageDown": 5 * m.cols}[key]
+	if !ok || m.cols == 1 && (key == "Left" || key == "Right") {
+		return false
+	}
+	m.sel = max(0, min(m.sel+step, len(m.items)-1))
+	m.list.Show(m.sel / m.cols)
+	return true
+}
+
+func seedText(n uint64) string { return strconv.FormatUint(n, 10) }

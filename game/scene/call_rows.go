@@ -1,0 +1,189 @@
+package scene
+
+import (
+	"strconv"
+
+	"evenwear/game/draw"
+	"evenwear/game/play"
+	"evenwear/game/widget"
+)
+
+const idRows = "rows"
+
+// layRows lists step one: rods with their keys, the empty row, the catalogue.
+func (s *call) layRows() {
+	v, l := s.v(), &s.rows
+	l.RowH = 41.5
+	if s.app.Touch {
+		l.RowH = 48
+	}
+	l.Rect = draw.Rect{X: 26, Y: 90, W: 770, H: 474}
+	if s.picking {
+		l.Rect.H = 253
+	}
+	l.Rows = len(v.Rows)
+	if !v.Sealed {
+		l.Rows++
+	}
+	l.Selected = max(0, min(l.Selected, l.Rows-1))
+	l.Focused = s.targets.Focus == idRows
+	if l.Rows > 0 {
+		s.targets.Add(widget.Target{ID: idRows, Rect: draw.Rect{X: l.Rect.X, Y: l.Rect.Y - 6, W: 1, H: 1}, Panel: callWrong, Enabled: true})
+	}
+	if v.Sealed {
+		return
+	}
+	from, to := l.Visible()
+	for i := from; i < to; i++ {
+		r := l.Row(i)
+		if i == len(v.Rows) {
+			k := widget.Key{Rect: draw.Rect{X: 50, Y: r.Y + 5, W: 262, H: r.H - 10}, Label: s.word("call.pick"), Letter: "P", Drop: true, Left: true, Chosen: s.picking}
+			s.key(callWrong, "pick", k, s.pick)
+			continue
+		}
+		row := &v.Rows[i]
+		less := widget.Key{Rect: draw.Rect{X: 315, Y: r.Y + 4, W: 32, H: r.H - 9}, Label: "−", Off: !row.Less.Enabled}
+		if row.Counters == 0 { // nothing to take off: the row itself goes
+			less.Label, less.Off = "×", !row.Drop.Enabled
+		}
+		id := strconv.Itoa(i)
+		s.hand(callWrong, "less"+id, less, func() { s.ring(i); s.rod(widget.Less) })
+		more := widget.Key{Rect: draw.Rect{X: 707, Y: r.Y + 4, W: 32, H: r.H - 9}, Label: "+", Off: !row.More.Enabled}
+		s.hand(callWrong, "more"+id, more, func() { s.ring(i); s.rod(widget.More) })
+	}
+	if s.picking {
+		s.layCatalogue()
+	}
+}
+
+func (s *call) ring(i int) { s.rows.Selected, s.targets.Focus = i, idRows }
+
+// pick opens and shuts the catalogue at the empty row.
+func (s *call) pick() {
+	if s.picking {
+		s.back()
+		return
+	}
+	s.picking, s.cause = true, ""
+	s.targets.Focus = s.groups.id
+	s.layRows()
+	s.rows.Show(s.rows.Rows - 1)
+	s.rows.Selected = s.rows.Rows - 1
+}
+
+// rod does an act to the ringed row; one that it has no counter for takes it out.
+func (s *call) rod(act widget.RodAct) {
+	rows := s.v().Rows
+	if s.rows.Selected >= len(rows) {
+		return
+	}
+	r := &rows[s.rows.Selected]
+	switch act {
+	case widget.More:
+		s.job.do(r.More.Act)
+	case widget.Less:
+		if r.Counters == 0 {
+			s.job.do(r.Drop.Act)
+		} else {
+			s.job.do(r.Less.Act)
+		}
+	case widget.ClearRod:
+		s.job.do(r.Clear.Act)
+	case widget.DropRow:
+		s.job.do(r.Drop.Act)
+	}
+}
+
+// handleRows answers the arrows on the ringed row, and scrolling.
+func (s *call) handleRows(e widget.Event) bool {
+	l := &s.rows
+	if e.Kind != widget.KeyDown {
+		inRows := l.Rect.Contains(e.At)
+		if e.Kind == widget.PointerDown && inRows {
+			l.Handle(e)
+			return false // a key in the row may have been meant
+		}
+		return e.Kind != widget.PointerDown && l.Handle(e)
+	}
+	if s.targets.Focus != idRows {
+		return false
+	}
+	if e.Key == "Enter" {
+		if l.Selected == len(s.v().Rows) && !s.v().Sealed {
+			s.pick()
+		} else {
+			s.targets.Focus = "seal" // a second Enter seals
+		}
+		return true
+	}
+	if act := widget.RodKey(e); act != widget.Nothing && !s.v().Sealed {
+		if act == widget.Less && s.v().Rows != nil && l.Selected < len(s.v().Rows) && s.v().Rows[l.Selected].Counters == 0 {
+			return true // ← stops at none: only Delete takes a row out
+		}
+		s.rod(act)
+		return true
+	}
+	switch e.Key {
+	case "Up", "Down", "Home", "End", "PageUp", "PageDown":
+		l.Handle(e)
+		return true
+	}
+	return false
+}
+
+// drawWrong draws the rows and, when it is open, the catalogue under them.
+func (s *call) drawWrong(c *draw.Canvas) {
+	v, l, th := s.v(), &s.rows, c.Theme
+	from, to := l.Visible()
+	for i := from; i < to; i++ {
+		r := l.Row(i)
+		mid := r.Y + r.H/2
+		c.Text(draw.Pt{X: 30, Y: mid + 1}, draw.LabelText, th.Ink, rowLetter(i))
+		if i < len(v.Rows) {
+			s.drawRow(c, &v.Rows[i], r)
+		} else {
+			c.Line(draw.Pt{X: 355, Y: mid}, draw.Pt{X: 703, Y: mid}, draw.Hidden)
+			c.TextOn(draw.Pt{X: 529, Y: mid - 6}, draw.SmallText.To(draw.Middle), th.Graphite, th.Paper, s.word("call.no_rod"))
+			c.Text(draw.Pt{X: 776, Y: mid + 5}, draw.LabelText.To(draw.Right), th.Ink, "–")
+		}
+		rule(c, 29, r.Y+r.H-0.5, 788, r.Y+r.H-0.5)
+		if l.Focused && i == l.Selected {
+			c.Box(draw.Rect{X: 23, Y: r.Y + 1, W: r.W - 2, H: r.H - 4}, nil, draw.Thin.In(th.Key).Wide(1.4))
+		}
+	}
+	l.Draw(c)
+	if s.picking {
+		s.drawCatalogue(c)
+	}
+	x := 29.0
+	placed := s.words.Say("call.threaded", "n", s.num(float64(v.Placed), 0), "of", s.num(widget.Counters, 0))
+	c.Text(draw.Pt{X: x, Y: 586}, draw.LabelText, th.Ink, placed)
+	x += c.Measure(draw.LabelText, placed) + 16
+	help := s.word("call.rod_help")
+	if v.Sealed {
+		help = s.word("call.sealed_help")
+	}
+	c.Text(draw.Pt{X: x, Y: 586}, draw.SmallText, th.Ink, fit(c, s.lettering, help, draw.SmallText, 786-x))
+	note := s.job.view.Notice
+	if note == "" {
+		note = s.word("call.rest")
+	}
+	c.Text(draw.Pt{X: 29, Y: 606}, draw.SentenceText.At(14), th.Ink, fit(c, s.lettering, note, draw.SentenceText.At(14), 756))
+}
+
+func (s *call) drawRow(c *draw.Canvas, row *play.RowView, r draw.Rect) {
+	th, mid := c.Theme, r.Y+r.H/2
+	c.Text(draw.Pt{X: 50, Y: mid - 1}, draw.LabelText, th.Ink, fit(c, s.lettering, row.Cause, draw.LabelText, 258))
+	c.Text(draw.Pt{X: 50, Y: mid + 15}, draw.SmallText, th.Graphite, fit(c, s.lettering, row.Place, draw.SmallText, 258))
+	rod := widget.Rod{Rect: draw.Rect{X: 355, Y: mid - 14, W: 348, H: 28}, Nuts: row.Counters}
+	rod.Draw(c)
+	c.Text(draw.Pt{X: 776, Y: mid + 6}, draw.HandText.To(draw.Right), th.Graphite, s.num(float64(row.Counters), 0))
+}
+
+// rowLetter names a row: A … Z, AA …
+func rowLetter(i int) string {
+	if i >= 26 {
+		return rowLetter(i/26-1) + rowLetter(i%26)
+	}
+	return string(rune('A' + i))
+}
