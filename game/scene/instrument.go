@@ -89,11 +89,6 @@ func (m *mount) middle(x, y float64, a draw.Align, s string) {
 	m.c.Text(p, st, m.c.Theme.Ink, s)
 }
 
-// lines letters a wording broken at a width, from a first baseline down.
-func (m *mount) lines(x, y, width float64, id string) {
-	m.c.Paragraph(m.at(x, y), m.style(draw.SmallText), m.c.Theme.Ink, m.w.Say(id), m.k*width)
-}
-
 // leader runs from a label to a dot on the part.
 func (m *mount) leader(x0, y0, x1, y1 float64) {
 	m.line(x0, y0, x1, y1, draw.Thin)

@@ -112,7 +112,7 @@ func window(v, half, division float64) (lo, hi float64) {
 	return mid - half, mid + half
 }
 
-var up, down, right, left = draw.Pt{Y: -1}, draw.Pt{Y: 1}, draw.Pt{X: 1}, draw.Pt{X: -1}
+var down, right = draw.Pt{Y: 1}, draw.Pt{X: 1}
 
 // pointer draws a filled arrowhead whose tip is at p, coming along dir.
 func (m *mount) pointer(p, dir draw.Pt) {
