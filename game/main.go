@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"os"
-	"os/signal"
 	"path/filepath"
 	"syscall"
 
@@ -39,8 +38,7 @@ type cli struct {
 var errQuiet = errors.New("")
 
 func main() {
-	// A reader that goes away shows as an error of the write, not as a death.
-	signal.Ignore(syscall.SIGPIPE)
+	bearPipe()
 	// trace has flags of its own, with one dash as its lists are short to type.
 	if len(os.Args) > 1 && os.Args[1] == "trace" {
 		os.Exit(runTrace(os.Args[2:], os.Stdout, os.Stderr))
