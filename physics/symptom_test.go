@@ -136,9 +136,19 @@ func TestAssistCheck(t *testing.T) {
 func TestCollapsedHoseHolds(t *testing.T) {
 	m, s := model(t, physicstest.Hatchback(), at(physics.FrontLeft, physics.WheelCondition{HoseHold: 1 * mpa}))
 	s = press(t, m, s, physics.Input{Foot: 150, Engine: true}, 1, 20)
+	// The hose holds its wheel above the chamber, and on a fast return the chamber
+	// sucks: the least pressure it falls to is the one the wheel is held above.
+	least := 0.0
+	for range 500 {
+		var err error
+		if s, err = m.Step(s, physics.Input{Engine: true}, 1); err != nil {
+			t.Fatal(err)
+		}
+		least = min(least, s.Master.Pressure[0])
+	}
 	s = run(t, m, s, physics.Input{Engine: true}, 30, 20)
-	if p := s.Pressure[physics.FrontLeft]; math.Abs(p-1*mpa) > 0.02*mpa {
-		t.Errorf("wheel held at %.3f MPa, want 1", p/mpa)
+	if p := s.Pressure[physics.FrontLeft]; math.Abs(p-1*mpa-least) > 0.01*mpa || p < 0.9*mpa {
+		t.Errorf("wheel held at %.3f MPa, want 1 above the chamber's least of %.3f", p/mpa, least/mpa)
 	}
 	if p := s.Pressure[physics.FrontRight]; p > 0.02*mpa {
 		t.Errorf("the other wheel is held at %.3f MPa", p/mpa)
