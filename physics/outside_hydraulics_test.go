@@ -1,0 +1,245 @@
+package physics
+
+import (
+	"math"
+	"testing"
+)
+
+// textbook is a car of the schoolbook: no springs, no losses, no booster, no
+// valve, rigid pipes and calipers, a fluid that does not give.
+func textbook(ratio, bore, wheel float64) *Spec {
+	c := CornerSpec{PistonDiameter: wheel, K1: 1e7, Bridge: 1e12, SealRate: 1e-6, PinRate: 1e-6, PinOffset: 0.065, PadOffset: 0.028,
+		TiltShare: 0.3, TiltRate: 50, EarRate: 1e-6, EffectiveRadius: 0.1, Mu: 0.4, LineResistance: 1e4, LiningNew: 0.01, LiningArea: 0.004,
+		DiscDiameter: 0.25, DiscThickness: 0.02, DiscMass: 5, DiscConduction: 50, DiscDensity: 7200, DiscHeat: 480}
+	return &Spec{
+		Body:      BodySpec{Mass: 1000, Wheelbase: 2.5, CentreHeight: 0.5, FrontShare: 0.5, TyreRadius: 0.3},
+		Pedal:     PedalSpec{Ratio: ratio},
+		Master:    MasterSpec{Bore: bore, Efficiency: 1, Stroke: [2]float64{1, 1}, CupResistance: 1e6, PortArea: [2]float64{1e-6, 1e-6}},
+		Fluid:     FluidSpec{BulkModulus: 1e18, Density: 1000, Heat: 2300, Viscosity: 1e-5, ViscosityC: 1e-3, DryBoil: 240, WetBoil: 160},
+		Reservoir: ReservoirSpec{AtMin: 1e-4, MinToMax: 1e-4},
+		Circuit:   [NumWheels]int{0, 1, 1, 0},
+		Front:     c, Rear: c,
+	}
+}
+
+func build(t *testing.T, spec *Spec, cond Condition) (*Model, State) {
+	t.Helper()
+	m, err := New(spec, cond)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s, err := m.Rest()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return m, s
+}
+
+func stepped(t *testing.T, m *Model, s State, in Input, n int, ms int64) State {
+	t.Helper()
+	var err error
+	for range n {
+		if s, err = m.Step(s, in, ms); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return s
+}
+
+func TestOutsidePascal(t *testing.T) {
+	const src = "OpenStax College Physics 2e ch. 11, Pascal's Principle (m42193)"
+	m, s := build(t, textbook(5, 5.00*Millimetre, 25.0*Millimetre), Condition{})
+	home := s
+	s = stepped(t, m, s, Input{Foot: 100}, 20, 1000)
+	outside{id: "OC-01", source: src, got: s.Master.Rod, want: 500, tol: 1e-9, wrong: 100}.check(t)
+	outside{id: "OC-02", source: src, got: s.Pressure[FrontLeft] / 1e6, want: 25.5, tol: 2e-3, wrong: 25.5 / 4}.check(t)
+	outside{id: "OC-02 atm", source: src, got: s.Pressure[RearRight] / Atmosphere, want: 251, tol: 2e-3}.check(t)
+	moved := 0.0
+	for w := range Wheel(NumWheels) {
+		// A step may leave 1e-11 m³ open, which the pistons' damping turns into 3e-4 N.
+		outside{id: "OC-03 " + w.String(), source: src, got: s.Pressure[w] * m.Corner(w).Area() / s.Master.Rod, want: 25, tol: 1e-6, wrong: 25.0 / 4}.check(t)
+		outside{id: "OC-03 pad " + w.String(), source: src, got: s.Forces[w].Inner(), want: 12500, tol: 1e-5, wrong: 12500.0 / 4}.check(t)
+		moved += s.Corners[w].X - home.Corners[w].X
+	}
+	// Work in is work out: the rod goes 25 times as far as the wheel pistons together.
+	outside{id: "OC-04", source: src, got: (s.Master.Stroke[0] + s.Master.Stroke[1]) / moved, want: 25, tol: 1e-5, wrong: 5}.check(t)
+}
+
+// tank is one wheel whose cavity is a tank of v, in a car that is else empty.
+func tank(v, modulus, expansion float64) *Spec {
+	spec := textbook(5, 20*Millimetre, 25*Millimetre)
+	spec.Fluid.BulkModulus, spec.Fluid.Expansion = modulus, expansion
+	spec.Front.FluidVolume = v
+	return spec
+}
+
+// heatTo sets the front left fluid's temperature.
+func heatTo(s *State, celsius float64) { s.Heat[FrontLeft].Fluid = celsius }
+
+func TestOutsideHeatedTank(t *testing.T) {
+	const src = "OpenStax College Physics 2e ch. 13 (m42215), Gas vs. Gas Tank"
+	const fluid, steel, v = 950e-6, 35e-6, 60 * Litre
+	// A cavity sees how much more the fluid grows than its vessel.
+	spill := func(expansion float64) float64 {
+		m, s := build(t, tank(v, 1e9, expansion), Condition{})
+		heatTo(&s, 0)
+		s.Cavity[FrontLeft] += v * expansion * 20 // filled at 0 °C, so that it ends at 20 °C, where K is stated
+		before := s.Standing + s.Lost
+		for range 5 {
+			heatTo(&s, 20)
+			s = stepped(t, m, s, Input{}, 20, 1000)
+		}
+		return (s.Standing + s.Lost - before) / Litre
+	}
+	outside{id: "OC-05", source: src, got: spill(fluid - steel), want: 1.098, tol: 2e-3, wrong: spill(fluid)}.check(t)
+
+	closed := func(expansion float64) float64 {
+		m, s := build(t, tank(v, 1e9, expansion), Condition{PortCover: [2]float64{1 * Millimetre, 1 * Millimetre}})
+		heatTo(&s, 0)
+		s.Cavity[FrontLeft] += v * expansion * 20
+		for c := 0.5; c <= 20; c += 0.5 {
+			heatTo(&s, c)
+			s = stepped(t, m, s, Input{}, 1, 20)
+		}
+		return s.Pressure[FrontLeft] / Megapascal
+	}
+	outside{id: "OC-06", source: src, got: closed(fluid - steel), want: 18.3, tol: 5e-3, wrong: closed(fluid)}.check(t)
+}
+
+// stored is what a front left cavity takes [m³] as its pressure rises from 0.
+func stored(t *testing.T, m *Model, air, p float64) float64 {
+	t.Helper()
+	var v [2]float64
+	for i, at := range [2]float64{0, p} {
+		c := cavity{p: at, celsius: roomAir, air: air}
+		if err := m.fill(int(FrontLeft), &c, 0, 0, 1, 0); err != nil {
+			t.Fatal(err)
+		}
+		v[i] = c.residual - float64(m.corners[FrontLeft].area*c.corner.X)
+	}
+	return v[1] - v[0]
+}
+
+func TestOutsideSqueezedFluid(t *testing.T) {
+	const press = "OpenStax University Physics 1 ch. 12 (m58342), Hydraulic Press"
+	const psi, kappa = 6894.757293168, 2.0e-5 / Atmosphere
+	squeezed := func(v, modulus, p float64) float64 {
+		m, _ := build(t, tank(v, modulus, 0), Condition{})
+		return stored(t, m, 0, p)
+	}
+	oil := squeezed(250*Litre, 1/kappa, 2300*psi)
+	outside{id: "OC-07 strain", source: press, got: oil / (250 * Litre), want: 0.00315, tol: 0.025, wrong: 0.00315 * 14.7}.check(t)
+	outside{id: "OC-07 volume", source: press, got: oil / Litre, want: 0.78, tol: 0.025, wrong: 0.78 * 14.7}.check(t)
+	water := squeezed(250*Litre, Atmosphere/4.64e-5, 2300*psi)
+	outside{id: "OC-08", source: press, got: water / oil, want: 2.32, tol: 5e-3, wrong: 1 / 2.32}.check(t)
+	if k := hatchback().Fluid.BulkModulus; k < 0.7e9 || k > 4.5e9 {
+		t.Errorf("OC-09: bulk modulus %g GPa lies outside 0.7 to 4.5 (OpenStax College Physics 2e ch. 5, m42081)", k/1e9)
+	}
+	outside{id: "OC-10", source: "definition of K", got: squeezed(60*CubicCentimetre, 1.6e9, 8*Megapascal) / CubicCentimetre, want: 0.300, tol: 1e-6, wrong: 0.03}.check(t)
+}
+
+func TestOutsideBubble(t *testing.T) {
+	const cm3 = CubicCentimetre
+	for _, r := range []struct{ p, slow, fast float64 }{{2, 0.04822, 0.11467}, {8, 0.01251, 0.04373}} {
+		slow, _, _ := gas(cm3, 0, 0, r.p*Megapascal, 1e6) // its heat has left
+		fast, _, _ := gas(cm3, 0, 0, r.p*Megapascal, 0)   // squeezed at once
+		gauge := Atmosphere / (r.p * Megapascal)
+		outside{id: "OC-11", source: "Boyle, n = 1", got: slow / cm3, want: r.slow, tol: 1e-3, wrong: gauge}.check(t)
+		outside{id: "OC-12", source: "p·V^1.4", got: fast / cm3, want: r.fast, tol: 1e-3, wrong: r.slow}.check(t)
+		// The model's fast bubble leaves a harder pedal: it gives less.
+		m, _ := build(t, tank(60*cm3, 1e18, 0), Condition{})
+		outside{id: "OC-12 in a wheel", source: "p·V^1.4", got: stored(t, m, cm3, r.p*Megapascal) / cm3, want: 1 - r.fast, tol: 1e-3, wrong: 1 - r.slow}.check(t)
+	}
+}
+
+func TestOutsideJet(t *testing.T) {
+	q, _ := orifice(0.10e-6, 10*Megapascal, 1060, leakSmooth)
+	outside{id: "OC-13 speed", source: "Torricelli", got: q / (dischargeCoefficient * 0.10e-6), want: 137.4, tol: 1e-3, wrong: 137.4 * 137.4}.check(t)
+	outside{id: "OC-13 flow", source: "Torricelli, C_d 0.6", got: q / CubicCentimetre, want: 8.24, tol: 1e-3, wrong: 13.74}.check(t)
+}
+
+func TestOutsideFluidGrades(t *testing.T) {
+	const boil, wet, visc = "49 CFR 571.116 S5.1.1, S5.1.2", "49 CFR 571.116 S6.2", "49 CFR 571.116 S5.1.3"
+	for _, g := range []struct {
+		name               string
+		dry, wet, drop, nu float64
+	}{{"DOT 3", 205, 140, 65, 1500e-6}, {"DOT 4", 230, 155, 75, 1800e-6}, {"DOT 5.1", 260, 180, 80, 900e-6}} {
+		f := FluidSpec{DryBoil: g.dry, WetBoil: g.wet}
+		outside{id: "OC-70 dry " + g.name, source: boil, got: f.BoilingPoint(0, 0), want: g.dry, tol: 1e-9, wrong: g.wet}.check(t)
+		outside{id: "OC-70 wet " + g.name, source: boil, got: f.BoilingPoint(0.037, 0), want: g.wet, tol: 1e-9, wrong: f.BoilingPoint(0.03, 0)}.check(t)
+		outside{id: "OC-71 " + g.name, source: wet, got: f.BoilingPoint(0, 0) - f.BoilingPoint(0.037, 0), want: g.drop, tol: 1e-9}.check(t)
+		for w := 0.001; w < 0.08; w += 0.001 {
+			fall := f.BoilingPoint(w-0.001, 0) - f.BoilingPoint(w, 0)
+			next := f.BoilingPoint(w, 0) - f.BoilingPoint(w+0.001, 0)
+			if fall <= 0 || next >= fall {
+				t.Errorf("OC-71: %s at %.1f %% water falls by %.3g K, then by %.3g: it must fall all the way, steep first (%s)", g.name, 100*w, fall, next, wet)
+			}
+		}
+		if hi := f.BoilingPoint(0.02, 8*Megapascal); hi <= f.BoilingPoint(0.02, 0)+50 {
+			t.Errorf("%s at 2 %% boils at %.0f °C under 8 MPa, at %.0f °C without", g.name, hi, f.BoilingPoint(0.02, 0))
+		}
+	}
+	f := FluidSpec{Viscosity: 14e-6, ViscosityC: 1500e-6} // as the demo cars
+	outside{id: "OC-72 room", source: "stated value", got: f.ViscosityAt(20), want: 14e-6, tol: 1e-9}.check(t)
+	outside{id: "OC-72 cold", source: "stated value", got: f.ViscosityAt(-40), want: 1500e-6, tol: 1e-9}.check(t)
+	if hot := f.ViscosityAt(100); f.ViscosityAt(-40) > 1800e-6 || hot < 1.5e-6 || hot > 5e-6 {
+		t.Errorf("OC-72: %.3g mm²/s at −40 °C, %.3g at 100 °C: want at most 1800, at least 1.5 (%s)", 1e6*f.ViscosityAt(-40), 1e6*hot, visc)
+	}
+	// Where ν rather than ln ln ν is straight over 1/T the hot end falls out of the bracket.
+	const cold, room, hot = 1 / 233.15, 1 / 293.15, 1 / 373.15
+	if andrade := 14e-6 * math.Pow(1500.0/14, (hot-room)/(cold-room)); andrade >= 1.5e-6 {
+		t.Errorf("OC-72: the bracket would pass a plain exponential (%.3g mm²/s)", 1e6*andrade)
+	}
+}
+
+// standing is the fluid in the reservoir of a car at rest [m³].
+func standing(t *testing.T, spec *Spec, cond Condition) float64 {
+	t.Helper()
+	_, s := build(t, spec, cond)
+	return s.Standing
+}
+
+func TestOutsideReservoir(t *testing.T) {
+	const mm, cm3 = Millimetre, CubicCentimetre
+	spec := pedalled()
+	var worn Condition
+	for _, w := range [...]Wheel{FrontLeft, FrontRight} {
+		worn.Wheels[w].Wear = [2][2]float64{{1 * mm, 1 * mm}, {1 * mm, 1 * mm}}
+	}
+	fall := (standing(t, spec, Condition{}) - standing(t, spec, worn)) / cm3
+	outside{id: "OC-75", source: "geometry: a floating piston follows both linings", got: fall, want: 9.16, tol: 1e-3, wrong: 4.58}.check(t)
+
+	// Every lining down to 2 mm, pistons from home to applied with 8 MPa.
+	var out Condition
+	for w := range Wheel(NumWheels) {
+		loss := spec.Corner(w).LiningNew - 2*mm
+		out.Wheels[w].Wear = [2][2]float64{{loss, loss}, {loss, loss}}
+	}
+	m, s := build(t, spec, out)
+	low := s.Standing
+	for w := range Wheel(NumWheels) {
+		applied, _, err := m.corners[w].Settle(s.Corners[w], &CornerLoad{Pressure: 8 * Megapascal})
+		if err != nil {
+			t.Fatal(err)
+		}
+		low -= m.corners[w].area * (applied.X - s.Corners[w].X)
+	}
+	r := &spec.Reservoir
+	if port := max(r.Port[0], r.Port[1]); low < port {
+		t.Errorf("OC-76: with worn linings applied %.1f cm³ stand in the reservoir, its ports need %.1f (FMVSS 105 S5.4.2, interpretation aiam3741)", low/cm3, port/cm3)
+	}
+	if small := low - r.MinToMax; small >= r.Port[0] {
+		t.Errorf("OC-76: the check would pass a reservoir with nothing between its marks")
+	}
+}
+
+// pedalled is the hatchback with a pedal, as far as these checks need it.
+func pedalled() *Spec {
+	spec := hatchback()
+	like := textbook(3.8, 20.64*Millimetre, 1)
+	spec.Pedal = PedalSpec{Ratio: 3.8, Free: 1.5 * Millimetre, Reserve: 127 * Millimetre}
+	spec.Master, spec.Circuit = like.Master, like.Circuit
+	spec.Fluid.Viscosity, spec.Fluid.ViscosityC, spec.Fluid.DryBoil, spec.Fluid.WetBoil = 14e-6, 1500e-6, 240, 160
+	spec.Reservoir.Port = [2]float64{30e-6, 30e-6}
+	return spec
+}
