@@ -26,9 +26,22 @@ func drawInstrument(c *draw.Canvas, w *assets.Words, v *play.InstrumentView, r d
 		m.dial()
 	case "rule":
 		m.rule()
-	case "observation", "thermometer", "tester":
-		at := c.Paragraph(m.at(8, 40), m.style(draw.SentenceText.At(17)), c.Theme.Ink, v.Marks, m.k*310)
-		c.Text(at.Add(draw.Pt{Y: 30}), draw.SheetText, c.Theme.Ink, v.Digits)
+	case "thickness_gauge":
+		m.gauge()
+	case "reservoir":
+		m.reservoir()
+	case "pull_gauge":
+		m.pullGauge()
+	case "pendulum":
+		m.pendulum()
+	case "tape":
+		m.tape()
+	case "thermometer":
+		m.thermometer()
+	case "tester":
+		m.tester()
+	case "observation":
+		m.observation()
 	default:
 		m.plainScale()
 	}
@@ -87,6 +100,11 @@ func (m *mount) middle(x, y float64, a draw.Align, s string) {
 	p := m.at(x, y)
 	p.Y += st.Size * 0.35
 	m.c.Text(p, st, m.c.Theme.Ink, s)
+}
+
+// lines letters a wording broken at a width, from a first baseline down.
+func (m *mount) lines(x, y, width float64, id string) {
+	m.c.Paragraph(m.at(x, y), m.style(draw.SmallText), m.c.Theme.Ink, m.w.Say(id), m.k*width)
 }
 
 // leader runs from a label to a dot on the part.

@@ -15,7 +15,8 @@ func (m *mount) rule() {
 	}
 	m.floor(8, 160, 236)
 	m.box(96, 6, 40, 230, th.Panel, draw.Visible)
-	m.graduate(&s, 5*m.v.Division, 2*m.v.Long, 9*m.k, right, true)
+	above := ruler{s.at(s.lo + 5*m.v.Division), s.b, s.lo + 5*m.v.Division, s.hi} // zero is the floor
+	m.graduate(&above, 5*m.v.Division, 2*m.v.Long, 9*m.k, right)
 	for i := range 2 {
 		v, ok := m.needle(i)
 		if !ok {
@@ -28,7 +29,8 @@ func (m *mount) rule() {
 		if i == 0 {
 			pen = draw.Hidden
 		}
-		m.line(90, y, 156, y, pen)
+		m.line(90, y, 105, y, pen) // over the marks, not over the figures
+		m.line(136, y, 156, y, pen)
 		top := 14 + 120*float64(i)
 		m.ruleDetail(v, top, i == 0)
 		m.line(156, y, 190, top+50, pen)
@@ -44,20 +46,20 @@ func (m *mount) ruleDetail(v, top float64, first bool) {
 	lo, hi := window(v, half*m.v.Division, m.v.Division)
 	s := ruler{m.at(x, top+4+h), m.at(x, top+4), lo, hi}
 	m.box(x, top+4, 60, h, m.c.Theme.Panel, draw.Thin)
-	m.graduate(&s, m.v.Division, m.v.Long, 18*m.k, right, true)
+	m.graduate(&s, m.v.Division, m.v.Long, 18*m.k, right)
 	p := s.at(v)
 	pen := draw.Visible
 	if first {
 		pen = draw.Hidden.Wide(2.1)
 	}
-	m.c.Line(draw.Pt{X: p.X - 16*m.k, Y: p.Y}, draw.Pt{X: p.X + 60*m.k, Y: p.Y}, pen)
+	m.c.Line(draw.Pt{X: p.X - 16*m.k, Y: p.Y}, draw.Pt{X: p.X + 20*m.k, Y: p.Y}, pen)
 }
 
 // pedal draws the pad of the pedal with its upper edge at a height, and the arm
 // that it hangs on.
 func (m *mount) pedal(x, y float64, dashed bool) {
 	o := [4]draw.Pt{m.at(x-40, y-12), m.at(x, y), m.at(x-2, y+6), m.at(x-42, y-6)}
-	arm := [3]draw.Pt{m.at(x-22, y-6), m.at(x-20, y-30), m.at(x-36, y-60)}
+	arm := [3]draw.Pt{m.at(x-22, y-6), m.at(x-21, y-22), m.at(x-27, y-31)}
 	if dashed {
 		m.c.Outline(o[:], draw.Hidden)
 		m.c.Polyline(arm[:], draw.Hidden)

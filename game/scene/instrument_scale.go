@@ -58,10 +58,11 @@ func every(long, division float64) int {
 
 func toStep(x, step float64) float64 { return math.Round(x/step) * step }
 
-// graduate draws the divisions of a ruler on one side of it, out [unit] long at
-// the long marks, which are numbered, seven tenths of it half way between two
-// and half of it elsewhere. Numbers closer than their room are left out.
-func (m *mount) graduate(s *ruler, division, long, out float64, side draw.Pt, numbers bool) {
+// graduate draws the divisions of a ruler on one side of it, below or to the
+// right, out [unit] long at the long marks, which are numbered, seven tenths of
+// it half way between two and half of it elsewhere. Numbers closer than their
+// room are left out.
+func (m *mount) graduate(s *ruler, division, long, out float64, side draw.Pt) {
 	first, count := marks(s.lo, s.hi, division)
 	n := every(long, division)
 	step := 1 // of the numbers
@@ -69,7 +70,7 @@ func (m *mount) graduate(s *ruler, division, long, out float64, side draw.Pt, nu
 	across := side.X*side.X < 0.5 // numbers stand above each other or beside each other
 	room := st.Size + 3
 	if across {
-		room = m.c.Measure(st, figureOf(s.hi)) + 8
+		room = max(m.c.Measure(st, figureOf(s.lo)), m.c.Measure(st, figureOf(s.hi))) + 8
 	}
 	for float64(step)*long*s.per() < room && step < 64 {
 		step *= 2
@@ -88,20 +89,14 @@ func (m *mount) graduate(s *ruler, division, long, out float64, side draw.Pt, nu
 		}
 		end := p.Add(side.Mul(out * l))
 		m.c.Line(p, end, draw.Thin)
-		if !numbers || i%(n*step) != 0 {
+		if i%(n*step) != 0 {
 			continue
 		}
 		q := p.Add(side.Mul(out + 4))
-		switch {
-		case across && side.Y > 0:
-			q.Y += st.Size * 0.75
-			m.c.Text(q, st.To(draw.Middle), m.c.Theme.Ink, figureOf(float64(i)*division))
-		case across:
-			m.c.Text(q, st.To(draw.Middle), m.c.Theme.Ink, figureOf(float64(i)*division))
-		case side.X > 0:
+		if across {
+			m.c.Text(q.Add(draw.Pt{Y: st.Size * 0.75}), st.To(draw.Middle), m.c.Theme.Ink, figureOf(float64(i)*division))
+		} else {
 			m.c.Text(q.Add(draw.Pt{Y: st.Size * 0.36}), st, m.c.Theme.Ink, figureOf(float64(i)*division))
-		default:
-			m.c.Text(q.Add(draw.Pt{Y: st.Size * 0.36}), st.To(draw.Right), m.c.Theme.Ink, figureOf(float64(i)*division))
 		}
 	}
 }
@@ -136,13 +131,13 @@ func (m *mount) plainScale() {
 	}
 	m.text(165, 30, draw.Middle, v.Unit)
 	m.c.Line(whole.a, whole.b, draw.Visible)
-	m.graduate(&whole, coarse, max(v.Long, coarse), 14*m.k, down, true)
+	m.graduate(&whole, coarse, max(v.Long, coarse), 14*m.k, down)
 	x, ok := m.needle(0)
 	if !ok {
 		return
 	}
 	m.pointer(whole.at(x), down)
-	m.closeUp(&whole, x, 165, 150, 260)
+	m.closeUp(&whole, x, 165, 180, 260)
 }
 
 // closeUp draws the piece of a level scale about x enlarged, in a window w wide
@@ -155,9 +150,9 @@ func (m *mount) closeUp(whole *ruler, x, cx, y, w float64) {
 	m.box(cx-w/2-8, y-22, w+16, 66, m.c.Theme.Panel, draw.Thin)
 	part := ruler{m.at(cx-w/2, y), m.at(cx+w/2, y), lo, hi}
 	m.c.Line(part.a, part.b, draw.Visible)
-	m.graduate(&part, v.Division, v.Long, 14*m.k, down, true)
+	m.graduate(&part, v.Division, v.Long, 14*m.k, down)
 	m.pointer(part.at(x), down)
 	for i, p := range [2]draw.Pt{whole.at(max(lo, whole.lo)), whole.at(min(hi, whole.hi))} {
-		m.c.Line(p, m.at(cx-w/2-8+float64(i)*(w+16), y-22), draw.Hidden)
+		m.c.Line(p.Add(draw.Pt{Y: 36 * m.k}), m.at(cx-w/2-8+float64(i)*(w+16), y-22), draw.Hidden) // from under its figures
 	}
 }

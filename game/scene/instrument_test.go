@@ -24,6 +24,24 @@ var shown = []play.InstrumentView{
 	{Check: "runout@front_left", Kind: "dial_indicator", Unit: "mm", Division: 0.01, Long: 0.1, Lo: 0, Hi: 1, Needle: swingOf(0.22, 0.12)},
 	{Check: "hub_play@front_left", Kind: "dial_indicator", Unit: "mm", Division: 0.01, Long: 0.1, Lo: 0, Hi: 1, Needle: []float64{0.12, 0.18}},
 	{Check: "pedal_travel", Kind: "rule", Unit: "mm", Division: 1, Long: 10, Lo: 0, Hi: 200, Needle: []float64{168, 106}},
+	{Check: "disc_thickness@front_left", Kind: "thickness_gauge", Unit: "mm", Division: 0.01, Long: 0.5, Lo: 0, Hi: 25, Needle: []float64{20.63}},
+	{Check: "thickness_variation@front_left", Kind: "thickness_gauge", Unit: "mm", Division: 0.01, Long: 0.5, Lo: 0, Hi: 25, Needle: []float64{10.02, 9.98}},
+	{Check: "temperature@front_left", Kind: "thermometer", Unit: "°C", Division: 1, Lo: -20, Hi: 500, Digits: "148"},
+	{Check: "reservoir_level", Kind: "reservoir", Unit: "%", Division: 10, Long: 100, Lo: -30, Hi: 120, Needle: []float64{40}},
+	{Check: "fluid_water", Kind: "tester", Unit: "%", Division: 0.1, Lo: 0, Hi: 5, Digits: "2.6"},
+	{Check: "pin_upper@front_left", Kind: "pull_gauge", Unit: "N", Division: 10, Long: 100, Lo: 0, Hi: 500, Half: "upper", Needle: []float64{270}},
+	{Check: "push_piston@front_left", Kind: "pull_gauge", Unit: "N", Division: 50, Long: 500, Lo: 0, Hi: 3000, Needle: []float64{1350}},
+	{Check: "pull", Kind: "pendulum", Unit: "m/s²", Division: 0.02, Long: 0.1, Lo: -2, Hi: 2, Needle: []float64{-0.34}},
+	{Check: "stop_distance", Kind: "tape", Unit: "m", Division: 1, Long: 5, Lo: 0, Hi: 100, Needle: []float64{23.5}},
+	{Check: "wetness@front_left", Kind: "observation", Marks: "A shine creeps round the wiped joint, and the cloth takes a faint stain."},
+	{Check: "hose_bulge@front_left", Kind: "observation", Marks: "Under the heavy foot the hose swells in the hand like a small ball."},
+	{Check: "trapped_pressure@front_left", Kind: "observation", Marks: "The screw open, the hose jumps and the bottle clouds."},
+	{Check: "spin@front_left", Kind: "observation", Marks: "One push, and it whispers round a turn or two before it stands."},
+	{Check: "pedal_feel", Kind: "observation", Marks: "The foot goes on a good way as the force doubles, and is pushed back lively."},
+	{Check: "warning_lamp", Kind: "observation", Marks: "The brake lamp shows with the ignition and goes out again."},
+	{Check: "opening_outer@front_left", Kind: "observation", Pad: "outer", Marks: "The lining is about as thick as two coins; the plate stands close to the disc."},
+	{Check: "opening_inner@front_left", Kind: "observation", Pad: "inner", Marks: "Past the disc, about as much lining as backing plate."},
+	{Check: "slow_stop", Kind: "observation", Marks: "Hands loose, the wheel turns by itself and the line moves to the left."},
 	{Check: "unknown", Kind: "unknown", Unit: "bar", Division: 0.1, Long: 1, Lo: 0, Hi: 10, Needle: []float64{4.3}},
 }
 
@@ -35,7 +53,7 @@ func TestInstrumentPictures(t *testing.T) {
 		if slate {
 			name += "-slate"
 		}
-		const cols, w, h = 3, 346.0, 266.0
+		const cols, w, h = 4, 346.0, 266.0
 		rows := (len(shown) + cols - 1) / cols
 		size := draw.Pt{X: cols*w + 16, Y: float64(rows)*h + 16}
 		c := draw.NewSheet(int(size.X), int(size.Y), size, a.theme, a.fonts)
