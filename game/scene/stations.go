@@ -227,9 +227,7 @@ func (s *stations) write() {
 
 // Handle works the sheet by key, mouse or finger.
 func (s *stations) Handle(e widget.Event) {
-	if s.from != s.Job.stamp || len(s.keys) == 0 {
-		s.layout()
-	}
+	s.fresh()
 	defer func() {
 		s.Job.stamp = s.Job.stamp.add(5)
 		if s.Job.sheet == Scene(s) {
@@ -283,8 +281,17 @@ func (s *stations) Advance(ms int) {
 // Cells is the centre, where a needle may move.
 func (s *stations) Cells() []Cell { return s.cells }
 
+// fresh lays the sheet out for a view that is new. It comes before any stamp is
+// taken: laying out also says where field and disc begin.
+func (s *stations) fresh() {
+	if s.from != s.Job.stamp || len(s.keys) == 0 {
+		s.layout()
+	}
+}
+
 // StillStamp changes with the view, focus and field.
 func (s *stations) StillStamp() uint64 {
+	s.fresh()
 	return uint64(newStamp.text(s.targets.Focus).text(s.field.Text).flag(s.field.Focused).flag(s.turning).flag(s.app.Touch).
 		add(uint64(s.late)).text(s.app.theme.Name))
 }
