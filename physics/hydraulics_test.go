@@ -8,20 +8,6 @@ import (
 	"evenwear/physics/physicstest"
 )
 
-// rest is a car at rest.
-func rest(t testing.TB, spec *physics.Spec, cond physics.Condition) (*physics.Model, physics.State) {
-	t.Helper()
-	m, err := physics.New(spec, cond)
-	if err != nil {
-		t.Fatal(err)
-	}
-	s, err := m.Rest()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return m, s
-}
-
 // hold presses the pedal for a time with the engine on or off.
 func hold(t testing.TB, m *physics.Model, s physics.State, foot float64, engine bool, steps int, ms int64) physics.State {
 	t.Helper()
@@ -53,7 +39,7 @@ func TestPedalReference(t *testing.T) {
 		if !r.valve {
 			spec.Valve = physics.ValveSpec{}
 		}
-		m, s := rest(t, spec, physics.Condition{})
+		m, s := model(t, spec, physics.Condition{})
 		if !r.vacuum {
 			s.Vacuum = 0
 		}
@@ -87,7 +73,7 @@ func total(m *physics.Model, s *physics.State) float64 {
 func TestFluidIsConserved(t *testing.T) {
 	cond := physics.Condition{}
 	cond.Wheels[physics.RearLeft].Leak = 2e-9
-	m, s := rest(t, physicstest.Hatchback(), cond)
+	m, s := model(t, physicstest.Hatchback(), cond)
 	before := total(m, &s)
 	for i := range 2000 {
 		foot := 0.0
@@ -105,7 +91,7 @@ func TestFluidIsConserved(t *testing.T) {
 }
 
 func BenchmarkStep(b *testing.B) {
-	m, s := rest(b, physicstest.Hatchback(), physics.Condition{})
+	m, s := model(b, physicstest.Hatchback(), physics.Condition{})
 	var err error
 	s.Speed = 20
 	b.ReportAllocs()

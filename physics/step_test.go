@@ -8,6 +8,7 @@ import (
 	"evenwear/physics/physicstest"
 )
 
+// model is a car at rest.
 func model(t testing.TB, spec *physics.Spec, cond physics.Condition) (*physics.Model, physics.State) {
 	t.Helper()
 	m, err := physics.New(spec, cond)

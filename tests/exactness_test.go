@@ -2,11 +2,8 @@ package tests
 
 import (
 	"go/ast"
-	"go/parser"
-	"go/token"
 	"os"
 	"os/exec"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -29,11 +26,7 @@ func TestOnlyExactMath(t *testing.T) {
 		if f.test || !slices.Contains(bitExact, f.dir) {
 			continue
 		}
-		fset := token.NewFileSet()
-		file, err := parser.ParseFile(fset, filepath.Join(root(t), f.path), nil, 0)
-		if err != nil {
-			t.Fatal(err)
-		}
+		file, fset := f.parsed(t, 0)
 		ast.Inspect(file, func(n ast.Node) bool {
 			sel, ok := n.(*ast.SelectorExpr)
 			if !ok {

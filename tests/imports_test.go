@@ -3,6 +3,7 @@
 package tests
 
 import (
+	"go/ast"
 	"go/parser"
 	"go/token"
 	"io/fs"
@@ -125,6 +126,17 @@ type source struct {
 	test      bool
 	lines     int
 	imports   []string
+}
+
+// parsed is the file's syntax with what places its nodes.
+func (f *source) parsed(t testing.TB, mode parser.Mode) (*ast.File, *token.FileSet) {
+	t.Helper()
+	fset := token.NewFileSet()
+	file, err := parser.ParseFile(fset, filepath.Join(root(t), f.path), nil, mode)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return file, fset
 }
 
 func root(t testing.TB) string {

@@ -4,7 +4,6 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strconv"
@@ -29,11 +28,7 @@ func TestWordsLiveInAssets(t *testing.T) {
 		if f.test || !slices.Contains(facing, f.dir) {
 			continue
 		}
-		fset := token.NewFileSet()
-		file, err := parser.ParseFile(fset, filepath.Join(root(t), f.path), nil, 0)
-		if err != nil {
-			t.Fatal(err)
-		}
+		file, fset := f.parsed(t, 0)
 		ast.Inspect(file, func(n ast.Node) bool {
 			switch n := n.(type) {
 			case *ast.ImportSpec, *ast.Field:
@@ -83,11 +78,7 @@ func TestQuantitiesHaveUnits(t *testing.T) {
 		if f.test || f.dir != "physics" {
 			continue
 		}
-		fset := token.NewFileSet()
-		file, err := parser.ParseFile(fset, filepath.Join(root(t), f.path), nil, parser.ParseComments)
-		if err != nil {
-			t.Fatal(err)
-		}
+		file, fset := f.parsed(t, parser.ParseComments)
 		ast.Inspect(file, func(n ast.Node) bool {
 			spec, ok := n.(*ast.TypeSpec)
 			if !ok || !spec.Name.IsExported() || !typed.MatchString(spec.Name.Name) {
@@ -132,10 +123,7 @@ func TestPackagesAreDocumented(t *testing.T) {
 		if f.test {
 			continue
 		}
-		file, err := parser.ParseFile(token.NewFileSet(), filepath.Join(root(t), f.path), nil, parser.ParseComments|parser.PackageClauseOnly)
-		if err != nil {
-			t.Fatal(err)
-		}
+		file, _ := f.parsed(t, parser.ParseComments|parser.PackageClauseOnly)
 		all[f.dir] = true
 		if file.Doc.Text() != "" {
 			if documented[f.dir] {
