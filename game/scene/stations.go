@@ -21,6 +21,9 @@ type stations struct {
 	swing   float64 // [1] share of the disc's turn
 	turning bool
 	late    int // notebook lines scrolled back
+	help    bool
+	big     bool    // the instrument is enlarged
+	look    draw.Pt // [1] what of it stands in the middle then, 0 to 1 either way
 	cells   []Cell
 }
 
@@ -31,6 +34,7 @@ type stationKey struct {
 	panel int
 	do    func()
 	why   string // of an unavailable key
+	tick  bool   // a preparation that stands: a box with a stroke, no key
 }
 
 // The panels in reading order.
@@ -39,6 +43,7 @@ const (
 	panelPlan
 	panelCentre
 	panelNotes
+	panelWorks
 	panelChecks
 )
 
@@ -46,7 +51,7 @@ const (
 var centreArea = draw.Rect{X: 264, Y: 64, W: 606, H: 466}
 
 func newStations(j *Job) *stations {
-	s := &stations{Job: j, field: widget.NumberField{Rect: draw.Rect{X: 560, Y: 556, W: 84, H: 32}}}
+	s := &stations{Job: j, field: widget.NumberField{Rect: draw.Rect{X: 590, Y: 550, W: 84, H: 36}}}
 	s.cells = []Cell{{Area: centreArea, Stamp: s.centreStamp, Draw: s.centre}}
 	return s
 }
@@ -58,6 +63,7 @@ func (s *stations) layout() {
 	} else if s.reading != v.Check {
 		s.reading, s.field.Text, s.field.Focused = v.Check, "", len(v.Words) == 0
 		s.swing, s.turning = 0, len(v.Needle) > 2 && !s.app.Calm
+		s.big, s.look = false, draw.Pt{X: 0.5, Y: 0.5}
 	}
 	s.keys = s.keys[:0]
 	s.header()
@@ -72,6 +78,9 @@ func (s *stations) layout() {
 	s.targets.Clear()
 	for i := range s.keys {
 		k := &s.keys[i]
+		if k.tick {
+			continue
+		}
 		k.Focused = s.targets.Focus == k.id
 		s.targets.Add(k.Target(k.id, k.panel))
 	}
@@ -89,19 +98,32 @@ func (s *stations) add(id string, panel int, k widget.Key, do func()) {
 
 // addAct adds a key for one of the view's actions.
 func (s *stations) addAct(id string, panel int, r draw.Rect, a play.Action) {
-	k := widget.Key{Rect: r, Label: a.Label, Letter: a.Key, Off: !a.Enabled && !a.Chosen, Chosen: a.Chosen, Left: true, Size: 14}
+	label := a.Label
+	if r.W < 300 {
+		label = s.short(a)
+	}
+	k := widget.Key{Rect: r, Label: label, Letter: a.Key, Off: !a.Enabled && !a.Chosen, Chosen: a.Chosen, Left: true, Size: 14}
 	if a.Minutes > 0 {
 		k.Value = s.minutes(a.Minutes)
 	}
 	s.keys = append(s.keys, stationKey{Key: k, id: id, panel: panel, why: a.Why, do: func() { s.do(a.Act) }})
 }
 
-// minutes is a duration as it stands on a key.
-func (s *stations) minutes(m float64) string {
-	if m < 1 {
-		return s.num(m, 1)
+// short is a name that fits a key: the wording's short one where it has it.
+func (s *stations) short(a play.Action) string {
+	what, _, _ := strings.Cut(a.Act.What, "@")
+	if id := "stations.short." + what; a.Act.Do != play.Write && s.words.Has(id) {
+		return s.word(id)
 	}
-	return s.num(m, 0)
+	return a.Label
+}
+
+// minutes is a duration as it stands on a key.
+func (j *Job) minutes(m float64) string {
+	if m != float64(int(m)) {
+		return j.num(m, 1)
+	}
+	return j.num(m, 0)
 }
 
 func (s *stations) header() {
@@ -116,6 +138,8 @@ func (s *stations) header() {
 		s.add("call", panelTop, widget.Key{Rect: draw.Rect{X: 1050, Y: y, W: 98, H: h}, Label: s.word("stations.call"), Letter: a.Key, Off: !a.Enabled},
 			func() { s.do(a.Act) })
 	}
+	s.add("help", panelTop, widget.Key{Rect: draw.Rect{X: 952, Y: y, W: 90, H: h}, Label: s.word("stations.help"), Letter: "F1", Chosen: s.help},
+		func() { s.help = !s.help })
 }
 
 func (s *stations) placeKeys() {
@@ -138,74 +162,63 @@ func (s *stations) workKeys() {
 		return
 	}
 	columns := 1 + (len(n.Actions)-1)/8
-	for i, r := range (widget.Metrics{}).Grid(draw.Rect{X: 883, Y: 400, W: 372}, columns, len(n.Actions), 1.3) {
-		s.addAct("work."+n.Actions[i].Act.What, panelNotes, r, n.Actions[i])
+	if s.app.Touch {
+		columns = 2
+	}
+	for i, r := range (widget.Metrics{Touch: s.app.Touch}).Grid(draw.Rect{X: 883, Y: 374, W: 372}, columns, len(n.Actions), 4) {
+		s.addAct("work."+n.Actions[i].Act.What, panelWorks, r, n.Actions[i])
+		if k := &s.keys[len(s.keys)-1]; n.Actions[i].Chosen && !n.Actions[i].Enabled {
+			k.tick = true
+		}
 	}
 }
 
-func (s *stations) checkKeys() {
+// checks are what can be looked at here. By touch, where keys are large, what the
+// car's state rules out is left away and counted.
+func (s *stations) checks() (list []play.Action, away int) {
 	n := node(s.view, "checks")
 	if n == nil {
-		return
+		return nil, 0
 	}
+	if !s.app.Touch {
+		return n.Actions, 0
+	}
+	for _, a := range n.Actions {
+		if a.Enabled {
+			list = append(list, a)
+		}
+	}
+	return list, len(n.Actions) - len(list)
+}
+
+func (s *stations) checkKeys() {
 	w := (760 - 6*float64(checkColumns-1)) / checkColumns
 	y := s.split() + 23
-	for i, a := range n.Actions {
-		r := draw.Rect{X: 27 + float64(i%checkColumns)*(w+6), Y: y + float64(i/checkColumns)*checkPitch, W: w, H: checkPitch - 3}
+	list, _ := s.checks()
+	for i, a := range list {
+		r := draw.Rect{X: 27 + float64(i%checkColumns)*(w+6), Y: y + float64(i/checkColumns)*s.pitch(), W: w, H: s.pitch() - 3}
 		s.addAct("check."+a.Act.What, panelChecks, r, a)
 	}
 }
 
-const (
-	checkColumns = 3
-	checkPitch   = 32.0 // [unit] from row to row
-)
+const checkColumns = 3
+
+// pitch is from row to row of the checks [unit].
+func (s *stations) pitch() float64 {
+	if s.app.Touch {
+		return 47
+	}
+	return 32
+}
 
 // split is where the checks begin [unit]: a wheel has more of them than a seat.
 func (s *stations) split() float64 {
-	n := node(s.view, "checks")
-	if s.view.Instrument != nil || n == nil {
+	list, _ := s.checks()
+	if s.view.Instrument != nil || len(list) == 0 {
 		return 596
 	}
-	rows := (len(n.Actions) + checkColumns - 1) / checkColumns
-	return min(596, 678-checkPitch*float64(rows))
-}
-
-// readingKeys write down what the instrument shows: words to choose from, or a
-// pad of figures for those without a keyboard.
-func (s *stations) readingKeys() {
-	v := s.view.Instrument
-	right := draw.Rect{X: 700, Y: 556, W: 164, H: 32}
-	if len(v.Words) == 0 {
-		s.add("write", panelCentre, widget.Key{Rect: right, Label: v.Write.Label, Letter: v.Write.Key}, s.write)
-		s.pad()
-	} else {
-		w := (760 - 6*float64(len(v.Words)-1)) / float64(len(v.Words))
-		for i, a := range v.Words {
-			s.addAct("word."+a.Act.Text, panelCentre, draw.Rect{X: 27 + float64(i)*(w+6), Y: 626, W: w, H: 44}, a)
-		}
-	}
-	s.add("skip", panelChecks, widget.Key{Rect: draw.Rect{X: 883, Y: 556, W: 180, H: 32}, Label: v.Skip.Label, Letter: s.word("stations.skip_key")},
-		func() { s.do(v.Skip.Act) })
-	if len(v.Needle) > 2 {
-		s.add("turn", panelCentre, widget.Key{Rect: draw.Rect{X: 1073, Y: 556, W: 180, H: 32}, Label: s.word("stations.turn"), Letter: "Space", Chosen: s.turning}, s.turn)
-	}
-}
-
-// pad is the keys of a figure, in two rows.
-func (s *stations) pad() {
-	const signs = "1234567890.-"
-	for i, r := range signs {
-		x, y := 27+float64(i%6)*98, 619+float64(i/6)*41
-		s.add("pad."+string(r), panelChecks, widget.Key{Rect: draw.Rect{X: x, Y: y, W: 92, H: 38}, Label: string(r), Size: 17}, func() {
-			s.field.Focused = true
-			s.field.Handle(widget.Event{Kind: widget.TextIn, Rune: r})
-		})
-	}
-	s.add("pad.rub", panelChecks, widget.Key{Rect: draw.Rect{X: 27 + 6*98, Y: 619, W: 164, H: 38}, Label: s.word("stations.rub")}, func() {
-		s.field.Focused = true
-		s.field.Handle(widget.Event{Kind: widget.KeyDown, Key: "Backspace"})
-	})
+	rows := (len(list) + checkColumns - 1) / checkColumns
+	return min(596, 678-s.pitch()*float64(rows))
 }
 
 func (s *stations) turn() {
@@ -237,6 +250,8 @@ func (s *stations) Handle(e widget.Event) {
 	v := s.view.Instrument
 	if e.Kind == widget.KeyDown && v != nil {
 		switch {
+		case s.big && s.pan(e.Key):
+			return
 		case e.Key == "Delete" && s.field.Text == "":
 			s.do(v.Skip.Act)
 			return
@@ -261,6 +276,13 @@ func (s *stations) Handle(e widget.Event) {
 	if id == "" && e.Kind == widget.PointerDown {
 		for i := range s.keys { // what cannot be pressed says why
 			if k := &s.keys[i]; k.Off && k.Rect.Contains(e.At) && k.why != "" {
+				s.view.Notice = k.why
+			}
+		}
+	}
+	if id == "" && e.Kind == widget.KeyDown && v == nil {
+		for i := range s.keys {
+			if k := &s.keys[i]; k.Off && k.Letter == e.Key && k.why != "" {
 				s.view.Notice = k.why
 			}
 		}
@@ -292,10 +314,10 @@ func (s *stations) fresh() {
 // StillStamp changes with the view, focus and field.
 func (s *stations) StillStamp() uint64 {
 	s.fresh()
-	return uint64(newStamp.text(s.targets.Focus).text(s.field.Text).flag(s.field.Focused).flag(s.turning).flag(s.app.Touch).
+	return uint64(newStamp.flag(s.help).flag(s.big).text(s.targets.Focus).text(s.field.Text).flag(s.field.Focused).flag(s.turning).flag(s.app.Touch).
 		add(uint64(s.late)).text(s.app.theme.Name))
 }
 
 func (s *stations) centreStamp() uint64 {
-	return uint64(newStamp.num(s.swing, 1.0/720).add(uint64(s.Job.stamp)))
+	return uint64(newStamp.num(s.swing, 1.0/720).add(uint64(s.Job.stamp)).flag(s.help).flag(s.big).num(s.look.X, 0.01).num(s.look.Y, 0.01))
 }

@@ -4,11 +4,9 @@ import (
 	"strings"
 
 	"evenwear/game/draw"
+	"evenwear/game/play"
 	"evenwear/game/widget"
 )
-
-// jobTitle is the lettering of the job's name.
-var jobTitle = draw.SheetText.At(18)
 
 // noteRows is how many lines of the notebook are in sight.
 const noteRows = 7
@@ -24,25 +22,50 @@ func (s *stations) Still(c *draw.Canvas) {
 	if s.view.Instrument != nil {
 		c.Line(draw.Pt{X: 262, Y: 532}, draw.Pt{X: 872, Y: 532}, draw.Thin)
 	}
-	title := fit(c, s.lettering, s.view.Title.Job, jobTitle, 250)
-	c.Text(draw.Pt{X: 28, Y: 40}, jobTitle, th.Ink, title)
+	c.Text(draw.Pt{X: 28, Y: 41}, draw.SheetText, th.Ink, s.word("stations.job"))
 	c.Text(draw.Pt{X: 29, Y: 57}, draw.SmallText, th.Ink, s.word("stations.owner_says"))
-	x := max(150, 28+c.Measure(jobTitle, strings.ToUpper(title))+18)
-	for i, line := range firstLines(c.Wrap(draw.SentenceText.At(16), "“"+s.view.Complaint+"”", 1034-x), 2) {
-		c.Text(draw.Pt{X: x, Y: 37 + float64(i)*19}, draw.SentenceText.At(16), th.Ink, line)
-	}
+	s.complaint(c)
 	s.drawPlanPanel(c)
 	s.notebook(c)
 	s.preparation(c)
 	s.bottom(c)
 	for i := range s.keys {
 		k := &s.keys[i]
-		if strings.HasPrefix(k.id, "place.") {
-			continue
+		switch {
+		case strings.HasPrefix(k.id, "place."):
+		case k.tick:
+			drawTick(c, s.lettering, k)
+		default:
+			k.Key.Draw(c)
 		}
-		k.Key.Draw(c)
 	}
 	s.titleBlock(c)
+}
+
+// complaint letters all the owner said, smaller rather than cut.
+func (s *stations) complaint(c *draw.Canvas) {
+	const x, width = 128.0, 810.0
+	said := s.fill("stations.quote", "said", s.view.Complaint)
+	st, most := draw.SentenceText.At(16), 2
+	if len(c.Wrap(st, said, width)) > most {
+		st = draw.SentenceText.At(14)
+	}
+	if len(c.Wrap(st, said, width)) > most {
+		st, most = draw.SentenceText.At(13), 3
+	}
+	lines := firstLines(c.Wrap(st, said, width), most)
+	pitch := st.Size * 1.15
+	y := 45 - pitch*float64(len(lines)-1)/2
+	for i, line := range lines {
+		c.Text(draw.Pt{X: x, Y: y + float64(i)*pitch}, st, c.Theme.Ink, line)
+	}
+}
+
+// drawTick is a preparation that stands.
+func drawTick(c *draw.Canvas, l *lettering, k *stationKey) {
+	y := k.Rect.Y + k.Rect.H/2
+	widget.Tick{At: draw.Pt{X: k.Rect.X + 5, Y: y - 7}, On: true}.Draw(c)
+	c.Text(draw.Pt{X: k.Rect.X + 30, Y: y + 5}, draw.LabelText, c.Theme.Ink, fit(c, l, k.Label, draw.LabelText, k.Rect.W-34))
 }
 
 // firstLines is lines cut to n, the last with an ellipsis when more follow.
@@ -67,29 +90,7 @@ func (s *stations) drawPlanPanel(c *draw.Canvas) {
 		}
 		placeKey(c, p, planKeys[p.ID], s.word("stations.plan_"+p.ID), s.targets.Focus == "place."+p.ID)
 	}
-	y := 512.0
-	line := func(id string) {
-		if y < s.split()-8 {
-			c.Text(draw.Pt{X: 30, Y: y}, draw.SmallText, th.Ink, s.word(id))
-			y += 19
-		}
-	}
-	p := s.view.Plan
-	if p.Handbrake {
-		line("stations.handbrake")
-	}
-	if p.Chocked[0] || p.Chocked[1] {
-		line("stations.chocked")
-	}
-	if p.Lifted[0] || p.Lifted[1] {
-		line("stations.lifted")
-	}
-	for w := range p.OnStand {
-		if p.OnStand[w] || p.WheelOff[w] {
-			line("stations.dashed")
-			break
-		}
-	}
+	planLegend(c, s.lettering, s.view.Plan, s.split()-10)
 }
 
 // noteKeys are the keys that strike a line of the notebook out, and scroll it.
@@ -115,13 +116,13 @@ func (s *stations) notebook(c *draw.Canvas) {
 	th := c.Theme
 	c.Text(draw.Pt{X: 884, Y: 84}, draw.HeadingText, th.Ink, s.word("stations.notebook"))
 	c.Text(draw.Pt{X: 1252, Y: 84}, draw.LabelText.To(draw.Right), th.Ink,
-		s.words.Say("stations.readings", "n", s.view.Title.Readings, "minutes", s.num(s.view.Title.Minutes, 0)))
+		s.words.Say("stations.readings", "n", s.view.Title.Readings, "minutes", s.minutes(s.noteMinutes())))
 	y := 107.0
 	for _, h := range []struct {
 		x  float64
 		id string
 		to draw.Align
-	}{{884, "where", draw.Left}, {960, "what", draw.Left}, {1178, "value", draw.Right}, {1184, "unit", draw.Left}} {
+	}{{884, "where", draw.Left}, {960, "what", draw.Left}, {1162, "value", draw.Right}, {1167, "unit", draw.Left}, {1225, "min", draw.Right}, {1254, "out", draw.Right}} {
 		c.Text(draw.Pt{X: h.x, Y: y}, draw.SmallText.To(h.to), th.Ink, s.word("stations.head_"+h.id))
 	}
 	c.Line(draw.Pt{X: 884, Y: 112}, draw.Pt{X: 1254, Y: 112}, draw.Thin)
@@ -131,16 +132,20 @@ func (s *stations) notebook(c *draw.Canvas) {
 		n := &notes[i]
 		y := 133 + float64(i-first)*28
 		c.Text(draw.Pt{X: 884, Y: y}, draw.SmallText, th.Ink, fit(c, s.lettering, n.Where, draw.SmallText, 74))
-		c.Text(draw.Pt{X: 960, Y: y}, draw.SmallText, th.Ink, fit(c, s.lettering, n.What, draw.SmallText, 150))
+		c.Text(draw.Pt{X: 1225, Y: y}, draw.SmallText.To(draw.Right), th.Ink, s.minutes(n.Minutes))
+		c.Text(draw.Pt{X: 960, Y: y}, draw.SmallText, th.Ink, fit(c, s.lettering, s.noteName(n), draw.SmallText, 144))
 		if n.Written == "" {
 			box := draw.Rect{X: 880, Y: y - 18, W: 374, H: 25}
 			pts := box.Corners()
 			c.Outline(pts[:], draw.Hidden)
 		}
+		if n.Written == s.word("play.not_read") {
+			n.Unit = ""
+		}
 		hand := draw.HandText.At(17)
-		room := 1176 - 960 - c.Measure(draw.SmallText, fit(c, s.lettering, n.What, draw.SmallText, 150)) - 8
-		c.Text(draw.Pt{X: 1178, Y: y}, hand.To(draw.Right), th.Graphite, fit(c, s.lettering, n.Written, hand, max(60, room)))
-		c.Text(draw.Pt{X: 1184, Y: y}, draw.SmallText, th.Ink, fit(c, s.lettering, n.Unit, draw.SmallText, 42))
+		room := 1160 - 960 - c.Measure(draw.SmallText, fit(c, s.lettering, s.noteName(n), draw.SmallText, 144)) - 8
+		c.Text(draw.Pt{X: 1162, Y: y}, hand.To(draw.Right), th.Graphite, fit(c, s.lettering, n.Written, hand, max(60, room)))
+		c.Text(draw.Pt{X: 1167, Y: y}, draw.SmallText, th.Ink, fit(c, s.lettering, n.Unit, draw.SmallText, 34))
 		if n.Struck {
 			c.Pencil([]draw.Pt{{X: 884, Y: y - 5}, {X: 1222, Y: y - 4}})
 		}
@@ -151,17 +156,33 @@ func (s *stations) notebook(c *draw.Canvas) {
 	}
 }
 
+// noteMinutes is what the readings took, preparations left out.
+func (s *stations) noteMinutes() (m float64) {
+	for i := range s.view.Notebook {
+		m += s.view.Notebook[i].Minutes
+	}
+	return m
+}
+
+// noteName is what a line was, as short as on its key.
+func (s *stations) noteName(n *play.NoteView) string {
+	what, _, _ := strings.Cut(n.Check, "@")
+	if id := "stations.short." + what; s.words.Has(id) {
+		return s.word(id)
+	}
+	return n.What
+}
+
 // preparation says how the car stands, and what is at stake here.
 func (s *stations) preparation(c *draw.Canvas) {
 	th := c.Theme
 	c.Text(draw.Pt{X: 884, Y: 361}, draw.HeadingText, th.Ink, s.word("stations.preparation"))
-	if n := node(s.view, "setup"); n != nil {
-		for i, l := range firstLines(c.Wrap(draw.SmallText, n.Value, 366), 2) {
-			c.Text(draw.Pt{X: 884, Y: 380 + float64(i)*16}, draw.SmallText, th.Ink, l)
-		}
+	n := node(s.view, "prepare")
+	if s.view.Instrument == nil && (n == nil || len(n.Actions) == 0) {
+		c.Paragraph(draw.Pt{X: 884, Y: 384}, draw.SentenceText, th.Ink, s.word("stations.no_work"), 366)
 	}
 	if v := s.view.Instrument; v != nil {
-		c.Paragraph(draw.Pt{X: 884, Y: 424}, draw.SentenceText, th.Ink, s.word("stations.read_help"), 366)
+		c.Paragraph(draw.Pt{X: 884, Y: 385}, draw.SentenceText, th.Ink, s.word("stations.read_help"), 366)
 	}
 }
 
@@ -169,18 +190,26 @@ func (s *stations) bottom(c *draw.Canvas) {
 	th := c.Theme
 	v := s.view.Instrument
 	if v == nil {
-		c.Text(draw.Pt{X: 28, Y: s.split() + 17}, draw.HeadingText, th.Ink, s.word("stations.checks"))
+		end := c.Heading(draw.Pt{X: 28, Y: s.split() + 17}, s.word("stations.checks"), "")
+		say := s.word("stations.minutes_each")
+		switch list, away := s.checks(); {
+		case len(list) == 0 && away == 0:
+			say = s.word("stations.no_checks")
+		case away > 0:
+			say = s.fill("stations.away", "n", s.num(float64(away), 0))
+		}
+		c.Text(draw.Pt{X: end.X + 12, Y: s.split() + 17}, draw.SmallText, th.Ink, fit(c, s.lettering, say, draw.SmallText, 480-end.X))
 	} else {
-		for i, l := range firstLines(c.Wrap(draw.SentenceText, v.Question, 280), 3) {
+		for i, l := range firstLines(c.Wrap(draw.SentenceText, v.Question, 304), 3) {
 			c.Text(draw.Pt{X: 274, Y: 550 + float64(i)*18}, draw.SentenceText, th.Ink, l)
 		}
 		if len(v.Words) == 0 {
 			s.field.Draw(c)
-			c.Text(draw.Pt{X: 652, Y: 578}, draw.LabelText, th.Ink, fit(c, s.lettering, v.Unit, draw.LabelText, 46))
+			c.Text(draw.Pt{X: 682, Y: 574}, draw.LabelText, th.Ink, fit(c, s.lettering, v.Unit, draw.LabelText, 46))
 		}
 		if s.view.Notice != "" {
-			for i, l := range firstLines(c.Wrap(draw.SmallText, s.view.Notice, 366), 2) {
-				c.Text(draw.Pt{X: 884, Y: 600 + float64(i)*17}, draw.SmallText, th.Ink, l)
+			for i, l := range firstLines(c.Wrap(draw.LabelText, s.view.Notice, 750), 1) {
+				c.Text(draw.Pt{X: 28, Y: 694 + float64(i)*17}, draw.LabelText, th.Ink, l)
 			}
 		}
 	}
@@ -195,7 +224,7 @@ func (s *stations) timeBar(c *draw.Canvas) {
 	}
 	r := draw.Rect{X: 620, Y: s.split() + 5, W: 240, H: 12}
 	c.Text(draw.Pt{X: r.X - 10, Y: r.Y + 12}, draw.SmallText.To(draw.Right), c.Theme.Ink,
-		s.words.Say("stations.spent", "n", s.num(t.Minutes, 0), "all", s.num(t.Limit, 0)))
+		s.words.Say("stations.spent", "n", s.minutes(t.Minutes), "all", s.minutes(t.Limit)))
 	c.Box(r, &c.Theme.Panel, draw.Thin)
 	w := r.W * min(1, t.Minutes/t.Limit)
 	pts := (draw.Rect{X: r.X, Y: r.Y, W: w, H: r.H}).Corners()
@@ -209,9 +238,18 @@ func (s *stations) timeBar(c *draw.Canvas) {
 // centre is what the eye sees here.
 func (s *stations) centre(c *draw.Canvas) {
 	th := c.Theme
+	if s.help {
+		s.helpText(c)
+		return
+	}
 	if v := s.view.Instrument; v != nil {
-		c.Text(draw.Pt{X: 274, Y: 84}, draw.HeadingText, th.Ink, v.Name)
-		drawInstrument(c, s.words, v, draw.Rect{X: 274, Y: 94, W: 588, H: 430}, s.swing)
+		drawInstrument(c, s.words, v, s.frame(), s.swing)
+		if s.big {
+			c.TextOn(draw.Pt{X: 860, Y: 84}, draw.SmallText.To(draw.Right), th.Ink, th.Paper, s.word("stations.enlarged"))
+		}
+		name := fit(c, s.lettering, v.Name, draw.HeadingText, 500)
+		c.Fill(draw.Rect{X: 266, Y: 66, W: 14 + c.Measure(draw.HeadingText, name), H: 24}, th.Paper)
+		c.Text(draw.Pt{X: 274, Y: 84}, draw.HeadingText, th.Ink, name)
 		return
 	}
 	c.Text(draw.Pt{X: 274, Y: 84}, draw.HeadingText, th.Ink, s.view.Title.Place)
@@ -236,5 +274,15 @@ func (s *stations) centre(c *draw.Canvas) {
 			at := c.Paragraph(draw.Pt{X: 302, Y: y}, draw.SentenceText, th.Ink, n.Name, 556)
 			y = at.Y + 6
 		}
+	}
+}
+
+// helpText says how the sheet is used.
+func (s *stations) helpText(c *draw.Canvas) {
+	c.Text(draw.Pt{X: 274, Y: 84}, draw.HeadingText, c.Theme.Ink, s.word("stations.help"))
+	y := 116.0
+	for _, id := range [...]string{"go", "prepare", "check", "read", "enlarge", "strike", "call", "keys"} {
+		at := c.Paragraph(draw.Pt{X: 274, Y: y}, draw.SentenceText, c.Theme.Ink, s.word("stations.help_"+id), 580)
+		y = at.Y + 10
 	}
 }

@@ -197,9 +197,9 @@ func (s *wordsSheet) Still(c *draw.Canvas) {
 func (j *Job) titleBlock(c *draw.Canvas) {
 	t := &j.view.Title
 	drawTitle(c, j.lettering,
-		[]Fact{{Caption: j.word("bench_sheet.fact_sheet"), Value: t.Sheet, Width: 110}, {Caption: j.word("bench_sheet.fact_car"), Value: t.Car, Width: 124}, {Caption: j.word("stations.km"), Value: j.num(t.Km, 0)}},
+		[]Fact{{Caption: j.word("bench_sheet.fact_sheet"), Value: t.Sheet, Width: 88}, {Caption: j.word("bench_sheet.fact_car"), Value: t.Car, Width: 150}, {Caption: j.word("stations.km"), Value: j.num(t.Km, 0)}},
 		[]Fact{{Caption: j.word("stations.place"), Value: t.Place, Width: 138},
-			{Caption: j.word("stations.minutes"), Value: j.words.Say("stations.of", "n", j.num(t.Minutes, 0), "all", j.num(t.Limit, 0)), Width: 80},
+			{Caption: j.word("stations.minutes"), Value: j.words.Say("stations.of", "n", j.minutes(t.Minutes), "all", j.minutes(t.Limit)), Width: 80},
 			{Caption: j.word("bench_sheet.fact_seed"), Value: j.num(float64(t.Seed), 0), Width: 60},
 			{Caption: j.word("bench_sheet.fact_job"), Value: t.Job}})
 }
