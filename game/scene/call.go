@@ -29,7 +29,7 @@ type call struct {
 	parts, spots, remedies, chosen menu
 }
 
-func newCall(a *App, j *Job) *call {
+func newCall(j *Job) *call {
 	s := &call{}
 	s.groups = menu{id: "groups", panel: callWrong, area: draw.Rect{X: 33, Y: 350, W: 184, H: 213}, rowH: 23.5, cols: 1}
 	s.causes = menu{id: "causes", panel: callWrong, rowH: 31}
@@ -42,13 +42,14 @@ func newCall(a *App, j *Job) *call {
 	s.own = func() stamp {
 		return newStamp.add(uint64(s.rows.Selected)).num(s.rows.Top, 1).flag(s.targets.Focus == idRows).flag(s.picking)
 	}
+	s.book.panel, s.book.area = callWrong, draw.Rect{X: 22, Y: 334, W: 600, H: 280}
 	if !j.view.Call.Sealed {
 		s.targets.Focus = idRows
 	}
-	s.begin(a, j, s.lay,
+	s.begin(j, s.lay,
 		formPanel{draw.Rect{X: 20, Y: 20, W: 1241, H: 41}, s.drawHead},
 		formPanel{draw.Rect{X: 20, Y: 63, W: 779, H: 552}, s.drawWrong},
-		formPanel{draw.Rect{X: 801, Y: 63, W: 460, H: 53}, s.drawSeal},
+		formPanel{draw.Rect{X: 801, Y: 63, W: 460, H: 53}, func(*draw.Canvas) {}},
 		formPanel{draw.Rect{X: 801, Y: 118, W: 460, H: 409}, s.drawDo},
 		formPanel{draw.Rect{X: 801, Y: 529, W: 460, H: 104}, s.drawWork},
 		formPanel{draw.Rect{X: 20, Y: 617, W: 770, H: 84}, s.drawSays},
@@ -66,7 +67,11 @@ func (s *call) lay() {
 	s.key(callHead, "notes", widget.Key{Rect: draw.Rect{X: 1062, Y: 26, W: 97, H: 29}, Label: s.word("sheet.notes"), Letter: "N", Chosen: s.book.open}, s.book.swap)
 	s.key(callHead, "back", widget.Key{Rect: draw.Rect{X: 1165, Y: 26, W: 90, H: 29}, Label: s.word("sheet.back"), Letter: "Esc", Off: v.Sealed}, s.back)
 	s.layRows()
-	s.key(callSeal, "seal", widget.Key{Rect: draw.Rect{X: 1054, Y: 70, W: 200, H: 38}, Label: s.word("call.seal"), Letter: "Enter", Strong: true, Off: !v.Seal.Enabled, Chosen: v.Sealed},
+	label := "call.seal"
+	if v.Sealed {
+		label = "call.is_sealed"
+	}
+	s.key(callSeal, "seal", widget.Key{Rect: draw.Rect{X: 1054, Y: 70, W: 200, H: 38}, Label: s.word(label), Letter: "Enter", Strong: true, Off: !v.Seal.Enabled},
 		func() {
 			s.picking = false
 			s.job.do(v.Seal.Act)
@@ -116,7 +121,11 @@ func (s *call) Still(c *draw.Canvas) {
 	rule(c, 800, 634, 1262, 634)
 	heading(c, 29, 84, "1", s.word("call.wrong"), s.word("call.wrong_help"))
 	heading(c, 812, 84, "2", s.word("call.seal_heading"), "")
-	c.Text(draw.Pt{X: 812, Y: 105}, draw.SmallText, th.Ink, s.word("call.seal_help"))
+	help := "call.seal_help"
+	if s.v().Sealed {
+		help = "call.seal_done"
+	}
+	c.Text(draw.Pt{X: 812, Y: 105}, draw.SmallText, th.Ink, s.word(help))
 	heading(c, 812, 137, "3", s.word("call.do"), "")
 	c.Text(draw.Pt{X: 1254, Y: 136}, draw.SmallText.To(draw.Right), th.Ink, s.word("call.do_help"))
 	c.Text(draw.Pt{X: 29, Y: 643}, draw.HeadingText, th.Ink, s.word("call.says"))
@@ -135,8 +144,6 @@ func (s *call) drawHead(c *draw.Canvas) {
 	v := s.job.view
 	s.head(c, s.word("call.name"), s.words.Say("sheet.complaint", "job", v.Title.Job, "words", v.Complaint), 1052)
 }
-
-func (s *call) drawSeal(c *draw.Canvas) {}
 
 // drawSays says the spread back, in words and on a pencil scale.
 func (s *call) drawSays(c *draw.Canvas) {

@@ -5,17 +5,16 @@ import (
 	"evenwear/game/widget"
 )
 
-// The notebook laid over the sheet: what was read so far. It covers a part of
-// the sheet and blocks nothing; N or Esc takes it away.
-
-var bookArea = draw.Rect{X: 20, Y: 352, W: 560, H: 281}
-
 const idBook = "notebook"
 
+// A notebook is laid over one panel of a form: what was read so far. It covers a
+// part of the sheet and blocks nothing; N or Esc takes it away.
 type notebook struct {
-	form *form
-	open bool
-	list widget.List
+	form  *form
+	panel int
+	area  draw.Rect // within the panel
+	open  bool
+	list  widget.List
 }
 
 func (b *notebook) swap() {
@@ -31,11 +30,12 @@ func (b *notebook) arrange() {
 	if !b.open {
 		return
 	}
-	b.list.Rect = draw.Rect{X: 32, Y: 392, W: 540, H: 232}
+	a := b.area
+	b.list.Rect = draw.Rect{X: a.X + 12, Y: a.Y + 40, W: a.W - 20, H: a.H - 46}
 	b.list.RowH = 26
 	b.list.Rows = len(b.form.job.view.Notebook)
 	b.list.Focused = b.form.targets.Focus == idBook
-	b.form.targets.Add(widget.Target{ID: idBook, Rect: bookArea, Enabled: true})
+	b.form.targets.Add(widget.Target{ID: idBook, Rect: draw.Rect{X: a.X, Y: a.Y}, Panel: b.panel, Enabled: true})
 }
 
 // handle takes Esc, the arrows while in focus, and every hand over it.
@@ -51,7 +51,7 @@ func (b *notebook) handle(e widget.Event) bool {
 		}
 		return b.list.Focused && b.list.Handle(e)
 	case widget.PointerDown:
-		if bookArea.Contains(e.At) {
+		if b.area.Contains(e.At) {
 			b.form.targets.Focus = idBook
 			b.list.Handle(e)
 			return true
@@ -61,37 +61,24 @@ func (b *notebook) handle(e widget.Event) bool {
 	return b.list.Handle(e)
 }
 
-func (b *notebook) stamp() uint64 {
-	// What lies under it is drawn by its panels; this cell must follow them.
-	s := newStamp.flag(b.open).num(b.list.Top, 1).add(uint64(b.list.Selected)).flag(b.list.Focused)
-	for i := range b.form.panels {
-		if b.form.panels[i].area.Overlaps(bookArea) {
-			s = s.add(b.form.panelStamp(i))
-		}
-	}
-	return uint64(s)
+func (b *notebook) stamp() stamp {
+	return newStamp.flag(b.open).num(b.list.Top, 1).add(uint64(b.list.Selected)).flag(b.list.Focused)
 }
 
-// draw paints the panels under the notebook and the notebook over them: a cell
-// begins with a fresh copy of the still sheet.
+// draw lays the open notebook over what its panel has drawn.
 func (b *notebook) draw(c *draw.Canvas) {
-	for i := range b.form.panels {
-		if b.form.panels[i].area.Overlaps(bookArea) {
-			b.form.paint(c, i)
-		}
-	}
 	if !b.open {
 		return
 	}
-	th, f := c.Theme, b.form
-	c.Fill(bookArea, th.Panel)
-	c.Box(bookArea.Inset(1), nil, draw.Visible)
-	c.Text(draw.Pt{X: 32, Y: 375}, draw.HeadingText, th.Ink, f.word("sheet.notebook"))
-	c.Text(draw.Pt{X: 568, Y: 375}, draw.SmallText.To(draw.Right), th.Ink, f.word("sheet.notebook_help"))
-	rule(c, 32, 384, 568, 384)
+	th, f, a := c.Theme, b.form, b.area
+	c.Fill(a, th.Panel)
+	c.Box(a.Inset(1), nil, draw.Visible)
+	c.Text(draw.Pt{X: a.X + 12, Y: a.Y + 23}, draw.HeadingText, th.Ink, f.word("sheet.notebook"))
+	c.Text(draw.Pt{X: a.X + a.W - 12, Y: a.Y + 23}, draw.SmallText.To(draw.Right), th.Ink, f.word("sheet.notebook_help"))
+	rule(c, a.X+12, a.Y+32, a.X+a.W-12, a.Y+32)
 	notes := f.job.view.Notebook
 	if len(notes) == 0 {
-		c.Text(draw.Pt{X: 32, Y: 408}, draw.LabelText, th.Ink, f.word("sheet.no_notes"))
+		c.Text(draw.Pt{X: a.X + 12, Y: a.Y + 56}, draw.LabelText, th.Ink, f.word("sheet.no_notes"))
 	}
 	from, to := b.list.Visible()
 	for i := from; i < to && i < len(notes); i++ {

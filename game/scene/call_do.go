@@ -181,7 +181,7 @@ func (s *call) paintChosen(c *draw.Canvas, i int, r draw.Rect) {
 
 func (s *call) drawDo(c *draw.Canvas) {
 	v, th := s.v(), c.Theme
-	if len(v.Remedies) == 0 {
+	if len(v.Remedies) == 0 && v.Sealed {
 		c.Text(draw.Pt{X: 812, Y: 166}, draw.LabelText, th.Ink, s.word("call.none_chosen"))
 	}
 	total := 0.0
@@ -217,8 +217,9 @@ func (s *call) drawWork(c *draw.Canvas) {
 	}
 	if text == "" {
 		text = s.word("call.no_caution")
+	} else {
+		c.Triangle(draw.Pt{X: 823, Y: 572}, 22)
 	}
-	c.Triangle(draw.Pt{X: 823, Y: 572}, 22)
 	lines := s.lines(c, text, draw.SentenceText, 408)
 	y := 551.0
 	if len(lines) > 2 {

@@ -36,13 +36,12 @@ type formKey struct {
 	do    func()
 }
 
-func (f *form) begin(a *App, j *Job, arrange func(), panels ...formPanel) {
-	f.lettering, f.app, f.job, f.arrange, f.panels = newLettering(a.words), a, j, arrange, panels
+func (f *form) begin(j *Job, arrange func(), panels ...formPanel) {
+	f.lettering, f.app, f.job, f.arrange, f.panels = j.lettering, j.app, j, arrange, panels
 	f.book.form = f
 	for i := range panels {
 		f.cells = append(f.cells, Cell{panels[i].area, func() uint64 { return f.panelStamp(i) }, func(c *draw.Canvas) { f.paint(c, i) }})
 	}
-	f.cells = append(f.cells, Cell{bookArea, f.book.stamp, f.book.draw})
 	f.layout()
 }
 
@@ -122,7 +121,7 @@ func (f *form) press(id string) {
 // Advance does nothing: a form moves only when something is done.
 func (f *form) Advance(int) {}
 
-// Cells are the panels, and the notebook over them.
+// Cells are the panels.
 func (f *form) Cells() []Cell { return f.cells }
 
 func (f *form) paint(c *draw.Canvas, panel int) {
@@ -136,6 +135,9 @@ func (f *form) paint(c *draw.Canvas, panel int) {
 		if m.panel == panel {
 			m.draw(c)
 		}
+	}
+	if panel == f.book.panel {
+		f.book.draw(c)
 	}
 }
 
@@ -153,6 +155,9 @@ func (f *form) panelStamp(panel int) uint64 {
 	}
 	if f.own != nil {
 		s = s.add(uint64(f.own()))
+	}
+	if panel == f.book.panel {
+		s = s.add(uint64(f.book.stamp()))
 	}
 	return uint64(s)
 }
@@ -205,7 +210,7 @@ func (f *form) head(c *draw.Canvas, name, sentence string, right float64) {
 func (f *form) title(c *draw.Canvas, sheet, scaleCaption, scale string) {
 	t := &f.job.view.Title
 	drawTitle(c, f.lettering,
-		[]Fact{{Caption: f.word("sheet.fact_sheet"), Value: t.Job + ", " + sheet, Width: 120}, {Caption: f.word("sheet.fact_car"), Value: t.Car, Width: 133}, {Caption: f.word("sheet.fact_km"), Value: f.num(t.Km, 0)}},
+		[]Fact{{Caption: f.word("sheet.fact_sheet"), Value: sheet, Width: 84}, {Caption: f.word("sheet.fact_car"), Value: t.Car, Width: 150}, {Caption: f.word("sheet.fact_km"), Value: f.num(t.Km, 0)}},
 		[]Fact{{Caption: f.word("sheet.fact_readings"), Value: f.num(float64(t.Readings), 0), Width: 62},
 			{Caption: f.word("sheet.fact_minutes"), Value: f.words.Say("sheet.of", "n", f.num(t.Minutes, 0), "of", f.num(t.Limit, 0)), Width: 80},
 			{Caption: f.word("sheet.fact_seed"), Value: seedText(t.Seed), Width: 76},

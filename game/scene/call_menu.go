@@ -68,8 +68,8 @@ func columns(items []menuItem, width float64, most int) int {
 	for i := range items {
 		long = max(long, utf8.RuneCountInString(items[i].Label))
 	}
-	// A letter of a key, shrunk to its smallest, is 6.6 wide on the mean.
-	return max(1, min(most, int(width/(6.6*float64(long)+24))))
+	// A letter of a key, shrunk to its smallest, is 6.1 wide on the mean.
+	return max(1, min(most, int(width/(6.1*float64(long)+20))))
 }
 
 func (m *menu) shown() (from, to int) {
@@ -133,6 +133,13 @@ func (m *menu) handle(e widget.Event) (do func(), took bool) {
 	case widget.Wheel:
 		return nil, m.area.Contains(e.At) && m.list.Handle(e)
 	case widget.KeyDown:
+		from, to := m.shown()
+		for i := from; i < to; i++ {
+			if k := &m.items[i]; k.Letter != "" && k.Letter == e.Key && !k.Off {
+				m.sel = i
+				return m.press(), true
+			}
+		}
 		if !m.list.Focused {
 			return nil, false
 		}

@@ -71,7 +71,7 @@ func (j *Job) refresh() {
 	j.kind = k
 	switch k {
 	case callSheet:
-		j.sheet = newCall(j.app, j)
+		j.sheet = newCall(j)
 	case handoverSheet:
 		j.sheet = newHandover(j)
 	case debriefSheet:

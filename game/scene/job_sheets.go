@@ -1,4 +1,3 @@
 package scene
 
-func newHandover(j *Job) Scene { return newWords(j) }
-func newDebrief(j *Job) Scene  { return newWords(j) }
+func newDebrief(j *Job) Scene { return newWords(j) }
