@@ -19,7 +19,7 @@ type heatPart struct {
 
 func constant(v float64) func(float64) float64 { return func(float64) float64 { return v } }
 
-// heatRuns are those of ../tests/crosscheck/heat.py: a stop from 30 m/s and 600 s
+// heatRuns are those of ../tests/crosscheck/disc.py: a stop from 30 m/s and 600 s
 // of cooling at 15 m/s; 300 s of dragging and 300 s standing.
 var heatRuns = [][]heatPart{
 	{
@@ -32,10 +32,10 @@ var heatRuns = [][]heatPart{
 
 // TestHeatAgainstSciPy holds a front brake's temperatures, in the steps a stop
 // and a descent take, to the same equations solved as a partial differential
-// equation on 400 cells by the method of lines (SciPy BDF, crosscheck/heat.py):
+// equation on 400 cells by the method of lines (SciPy BDF, crosscheck/disc.py):
 // every temperature within 0.5 % of the greatest rise of its kind.
 func TestHeatAgainstSciPy(t *testing.T) {
-	const source = "SciPy solve_ivp BDF, 400 cells, tests/crosscheck/heat.py"
+	const source = "SciPy solve_ivp BDF, 400 cells, tests/crosscheck/disc.py"
 	heading, rows := heatTable(t)
 	spec := hatchback()
 	brake := newBrakeHeat(&spec.Front, &WheelCondition{})
@@ -89,7 +89,7 @@ func TestHeatAgainstSciPy(t *testing.T) {
 // heatTable reads the kept figures.
 func heatTable(t *testing.T) (heading []string, rows [][]float64) {
 	t.Helper()
-	f, err := os.Open("../tests/crosscheck/heat.csv")
+	f, err := os.Open("../tests/crosscheck/disc.csv")
 	if err != nil {
 		t.Fatal(err)
 	}
