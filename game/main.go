@@ -48,7 +48,10 @@ func main() {
 	err := k.Run(&c)
 	switch {
 	case err == nil:
-	case errors.Is(err, errQuiet), errors.Is(err, syscall.EPIPE):
+	case errors.Is(err, errQuiet):
+		os.Exit(1)
+	case errors.Is(err, syscall.EPIPE):
+		fmt.Fprintln(os.Stderr, "game:", writing(syscall.EPIPE))
 		os.Exit(1)
 	default:
 		fmt.Fprintln(os.Stderr, "game:", err)

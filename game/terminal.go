@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"os"
 	"runtime"
+	"syscall"
 
 	"evenwear/assets"
 	"evenwear/game/play"
@@ -18,6 +19,9 @@ import (
 // workers is how many goroutines fill a table of evidence while a job is
 // played: one processor is left to the hand.
 var workers = max(1, runtime.NumCPU()-1)
+
+// widest is more characters than a line of any terminal has.
+const widest = 500
 
 type termCmd struct {
 	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list."`
@@ -32,6 +36,9 @@ func (t *termCmd) Run(c *cli) error {
 	desk, words, err := c.desk()
 	if err != nil {
 		return err
+	}
+	if t.Width < term.Narrowest || t.Width > widest {
+		return fmt.Errorf("--width %d: a line has %d to %d characters", t.Width, term.Narrowest, widest)
 	}
 	opt := term.Options{Width: t.Width, Prompt: typed()}
 	if t.Bench {
@@ -55,7 +62,7 @@ func (t *termCmd) Run(c *cli) error {
 	}
 	k.FillTable(workers)
 	err = term.Run(context.Background(), k, words, os.Stdin, os.Stdout, opt)
-	if errors.Is(err, term.ErrLeft) {
+	if errors.Is(err, term.ErrLeft) || errors.Is(err, syscall.EPIPE) {
 		fmt.Fprintln(os.Stderr, kept(words, k.Name, dir, c.Sessions != ""))
 	}
 	return left(err)

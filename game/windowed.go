@@ -39,7 +39,10 @@ func (w *windowCmd) Run(c *cli) error {
 		t := termCmd{Car: w.Car, Width: 80}
 		return t.Run(c)
 	}
-	return err
+	if err != nil {
+		return fmt.Errorf("%w; game term plays the same jobs without a window", err)
+	}
+	return nil
 }
 
 // cover is what the first sheet offers: the bench, the session cut off last, every job.

@@ -8,28 +8,15 @@ import (
 
 	"evenwear/assets"
 	"evenwear/game/play/playtest"
-	"evenwear/physics/inspect"
 )
 
-// see finds the word whose perception is described, in the wording itself.
+// see is an inspector's eye.
 func see(t testing.TB) func(check, perception string) string {
 	words, err := assets.English()
 	if err != nil {
 		t.Fatal(err)
 	}
-	return func(check, perception string) string {
-		c, ok := inspect.Find(inspect.ID(check))
-		if !ok {
-			t.Fatalf("no check %s", check)
-		}
-		for _, w := range c.Meter.Words {
-			if words.Say("see."+check+"."+w) == perception {
-				return words.Say("word." + w)
-			}
-		}
-		t.Fatalf("%s: nothing is described by %q", check, perception)
-		return ""
-	}
+	return playtest.See(words)
 }
 
 var allJobs = flag.Bool("alljobs", false, "work the debrief of all eight jobs out")

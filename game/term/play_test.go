@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"strconv"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -14,67 +13,8 @@ import (
 	"evenwear/game/play"
 	"evenwear/game/play/playtest"
 	"evenwear/game/term"
-	"evenwear/physics/inspect"
 	"evenwear/scenarios"
 )
-
-// A typist turns acts into the lines that are typed for them: it finds the
-// choice in what a terminal offers, by the same rules a learner follows.
-type typist struct {
-	*play.Session
-	lines *bytes.Buffer
-}
-
-func (k typist) Do(a play.Act) error {
-	line, err := typed(k.View(), a)
-	if err != nil {
-		return err
-	}
-	fmt.Fprintln(k.lines, line)
-	return k.Session.Do(a)
-}
-
-// typed finds what to type for an act: the key of its action, the number of its
-// node, or the text itself for a field.
-func typed(v *play.View, a play.Act) (string, error) {
-	next := 1
-	for _, n := range v.Nodes {
-		for _, x := range n.Actions {
-			if d, err := strconv.Atoi(x.Key); err == nil {
-				next = max(next, d+1)
-			}
-		}
-	}
-	for _, n := range v.Nodes {
-		var free []play.Action
-		for _, x := range n.Actions {
-			switch {
-			case a.Do == play.Write && x.Act.Do == play.Write && x.Act.Text == "":
-				return a.Text, nil
-			case x.Key == "":
-				free = append(free, x)
-			case x.Act.Do == play.Counter && a.Do == play.Counter && x.Act.What == a.What && strings.HasSuffix(x.Key, "+"):
-				return fmt.Sprintf("%s %g", strings.TrimSuffix(x.Key, "+"), a.N), nil
-			case x.Act.Do == play.Tell && a.Do == play.Tell:
-				return x.Key + " " + a.Text, nil
-			case x.Act.Do == play.Write && a.Do == play.Write && x.Label == a.Text, x.Act == a:
-				return x.Key, nil
-			}
-		}
-		for i, x := range free {
-			if x.Act == a {
-				if len(free) == 1 {
-					return strconv.Itoa(next), nil
-				}
-				return strconv.Itoa(next) + string(rune('a'+i)), nil
-			}
-		}
-		if len(free) > 0 {
-			next++
-		}
-	}
-	return "", fmt.Errorf("nothing on the sheet does %+v", a)
-}
 
 func world(t *testing.T) (*play.Desk, *assets.Words) {
 	t.Helper()
@@ -89,18 +29,6 @@ func world(t *testing.T) (*play.Desk, *assets.Words) {
 	return play.NewDesk(lib, words), words
 }
 
-func see(words *assets.Words) func(check, perception string) string {
-	return func(check, perception string) string {
-		c, _ := inspect.Find(inspect.ID(check))
-		for _, w := range c.Meter.Words {
-			if words.Say("see."+check+"."+w) == perception {
-				return words.Say("word." + w)
-			}
-		}
-		return ""
-	}
-}
-
 // TestJobsOnAPipe plays the eight jobs by typed lines alone, in 40 columns; the
 // session they make is the one that was meant.
 func TestJobsOnAPipe(t *testing.T) {
@@ -112,7 +40,7 @@ func TestJobsOnAPipe(t *testing.T) {
 				t.Fatal(err)
 			}
 			var lines bytes.Buffer
-			if _, err := playtest.Play(typist{meant, &lines}, plan, see(words)); err != nil {
+			if _, err := playtest.Play(playtest.Typist{Player: meant, Lines: &lines}, plan, playtest.See(words)); err != nil {
 				t.Fatal(err)
 			}
 			s, err := d.Open(plan.Job, 7)

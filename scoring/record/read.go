@@ -59,7 +59,7 @@ func Open(dir, name string) (*Log, Session, string, error) {
 	path := filepath.Join(dir, safeName(name)+suffix)
 	f, err := os.OpenFile(path, os.O_RDWR, 0)
 	if err != nil {
-		return nil, Session{}, path, err
+		return nil, Session{}, path, none(path, err)
 	}
 	s, size, err := read(f, path)
 	var damaged *DamagedError
@@ -162,7 +162,19 @@ func List(dir string) ([]Entry, error) {
 
 // Forget deletes a record.
 func Forget(dir, name string) error {
-	return os.Remove(filepath.Join(dir, safeName(name)+suffix))
+	path := filepath.Join(dir, safeName(name)+suffix)
+	return none(path, os.Remove(path))
+}
+
+// ErrNone says that no record has this name.
+var ErrNone = errors.New("there is no such session")
+
+// none puts the absence of a file into words.
+func none(path string, err error) error {
+	if errors.Is(err, os.ErrNotExist) {
+		return fmt.Errorf("%s: %w", path, ErrNone)
+	}
+	return err
 }
 
 // setAside gives a damaged file a name that is free and returns it.

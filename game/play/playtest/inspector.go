@@ -36,6 +36,16 @@ var Plans = []Plan{
 	{Job: "yearly_look", Wheels: []string{"front_left"}, Row: "honestly_worn@car", Second: "fluid_low_wear@car", Release: "release.use"},
 }
 
+// PlanOf is the plan of a job; a job without one gives a plan that fails.
+func PlanOf(job string) Plan {
+	for _, p := range Plans {
+		if p.Job == job {
+			return p
+		}
+	}
+	return Plan{Job: job}
+}
+
 // An Inspector plays a plan and keeps its acts.
 type Inspector struct {
 	Player
