@@ -34,7 +34,8 @@ const (
 //
 //	minutes + parts + 5·needless
 //	+ 100 + 10·(further dangers) when the release lets an unsafe car on the road
-//	+ 60·(1 − km/12 000) + 2·litres for what is left undone in a car given back for use
+//	+ 60·(1 − km/12 000) + 2·litres for what is left undone in a car given back for use, or
+//	  kept from it with nobody asked to mend it (then at most 100)
 //	+ 100 when a dangerous car is kept off the road and nobody is asked to mend it
 //	+ 30 when a car without danger is not given back for use, 40 when it was sound or is referred for nothing
 func (c *Choice) Loss() float64 {
@@ -42,9 +43,10 @@ func (c *Choice) Loss() float64 {
 	if d := Danger(c.Findings, c.Release); len(d) > 0 {
 		l += lossUnsafe + float64(lossFurther*float64(min(len(d)-1, furtherAtMost)))
 	}
+	undone := float64(lossLife*clamp(1-c.Lasts/(onward*physics.Kilometre), 0, 1)) + float64(lossPerLitre*cubicToLitre*c.DragFuel)
 	switch {
 	case c.Release == ReleaseUse:
-		l += float64(lossLife*clamp(1-c.Lasts/(onward*physics.Kilometre), 0, 1)) + float64(lossPerLitre*cubicToLitre*c.DragFuel)
+		l += undone
 		if c.Sound && c.Refers {
 			l += lossReferral
 		}
@@ -52,6 +54,9 @@ func (c *Choice) Loss() float64 {
 		l += lossReferral
 	case len(c.Findings) == 0:
 		l += lossStanding
+		if !c.Refers { // standing still mends nothing
+			l += min(undone, lossUndone)
+		}
 	case !c.Refers:
 		l += lossUndone
 	}

@@ -100,13 +100,13 @@ func (p *Play) diagnosis(said, truth []float64) Mark {
 
 func (p *Play) decision() Mark {
 	over := max(0, p.Loss-p.BestLoss)
-	args := []Arg{number("loss", over), number("best", p.BestLoss), number("chosen", p.Loss)}
+	args := []Arg{number("loss", over), number("best", p.BestLoss), number("chosen", p.Loss), text("what", p.BestChoice)}
 	r := Reason{DecisionLoss, args}
 	switch {
 	case round(over) == 0:
 		r = Reason{DecisionBest, args[:1]}
 	case p.Needless > 0:
-		r = Reason{DecisionNeedless, []Arg{args[0], number("needless", float64(p.Needless)), args[1], args[2]}}
+		r = Reason{DecisionNeedless, []Arg{args[0], number("needless", float64(p.Needless)), args[1], args[2], args[3]}}
 	}
 	return Mark{ID: Decision, Weight: 25, Value: clamp(100-over, 0, 100), Reason: r}
 }

@@ -233,6 +233,14 @@ func TestDecide(t *testing.T) {
 	if best, loss := Decide([]Choice{leave, more, carry, mend}); best != 3 || loss != 30 {
 		t.Errorf("best is %d with %g, want to mend for 30", best, loss)
 	}
+	// A fault that endangers nobody but rubs away 50 litres: standing still mends nothing.
+	rub := Choice{Release: ReleaseTrip, Lasts: long, DragFuel: 0.05}
+	if l := rub.Loss(); l != lossStanding+100 {
+		t.Errorf("a rubbing brake sent away unmended loses %g, want %d", l, lossStanding+100)
+	}
+	if rub.Refers = true; rub.Loss() != lossStanding {
+		t.Errorf("referred it loses %g beside its minutes and parts, want %d", rub.Loss(), lossStanding)
+	}
 	if l := leave.Loss(); l < 100 {
 		t.Errorf("a leak on the road loses %g", l)
 	}

@@ -25,6 +25,7 @@ type Play struct {
 	Spent, Best float64 // [min] the learner's; the best plan's
 
 	Loss, BestLoss float64 // [min worth] of remedies and release, see [Decide]
+	BestChoice     string  // id of the best remedies and release, for whoever words it
 	Needless       int     // parts renewed or referred without need
 	Release        string
 	Unsafe         []Finding // of the released car; empty when it is sound or does not drive
@@ -44,7 +45,7 @@ type Caution struct {
 
 // A Proof is one thing to be made sure of after the work.
 type Proof struct {
-	ID   string
+	ID   string // of words; may hold what it is about after a colon
 	Done bool
 }
 

@@ -56,8 +56,8 @@ func ReasonIDs() []ReasonSpec {
 		{DiagnosisSpread, []string{"said", "brier", "prior"}}, // less than half on the truth, nothing else above it
 		{DiagnosisWrong, []string{"said", "brier", "prior", "worst", "worst_said"}},
 		{DecisionBest, []string{"loss"}},
-		{DecisionLoss, []string{"loss", "best", "chosen"}}, // minutes' worth
-		{DecisionNeedless, []string{"loss", "needless", "best", "chosen"}},
+		{DecisionLoss, []string{"loss", "best", "chosen", "what"}}, // minutes' worth; what: id of the best choice
+		{DecisionNeedless, []string{"loss", "needless", "best", "chosen", "what"}},
 		{EvidenceBits, []string{"bits", "model", "support"}}, // support [%] on the truth
 		{EvidenceNone, []string{"bits", "model", "support"}},
 		{ConsistencyFair, []string{"distance", "said_top", "support_top"}},

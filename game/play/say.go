@@ -51,6 +51,18 @@ func figure(m *inspect.Meter, display int64) string {
 	return strconv.FormatFloat(m.Value(display), 'f', decimals(m.Resolution), 64)
 }
 
+// grouped writes a whole number of five digits and more in groups of three: 12 000.
+func grouped(x float64) string {
+	s := whole(x)
+	if len(s) < 5 {
+		return s
+	}
+	for i := len(s) - 3; i > 0 && s[i-1] != '-'; i -= 3 {
+		s = s[:i] + " " + s[i:]
+	}
+	return s
+}
+
 // decimals is how many a multiple of step needs, at most four.
 func decimals(step float64) int {
 	for d := range 4 {

@@ -3,6 +3,7 @@ package play
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"evenwear/physics"
 	"evenwear/physics/inspect"
@@ -41,7 +42,7 @@ func (s *Session) showDebrief(v *View) {
 		v.add(Node{ID: "cap", Role: "caution", Name: d.Cap})
 	}
 	for i, n := range d.Next {
-		v.add(Node{ID: fmt.Sprintf("stop%d", i+1), Role: "reading", Name: n.Name, Value: s.words.Say("debrief.stop", "distance", fixed(n.Distance, 1), "aside", fixed(n.Aside, 2))})
+		v.add(Node{ID: fmt.Sprintf("stop%d", i+1), Role: "reading", Name: n.Name, Value: s.sayStop(&n)})
 	}
 	for i, l := range d.Linings {
 		v.add(Node{ID: fmt.Sprintf("lining%d", i+1), Role: "reading", Name: l.Name, Value: s.words.Say("debrief.lining", "left", fixed(l.Left, 1))})
@@ -80,7 +81,7 @@ func (s *Session) debrief() *DebriefView {
 	if o.Leaves.Worn {
 		id = "debrief.worn"
 	}
-	d.Lasts = s.words.Say(id, "km", whole(o.Leaves.Lasts/physics.Kilometre))
+	d.Lasts = s.words.Say(id, "km", grouped(o.Leaves.Lasts/physics.Kilometre))
 	if w := o.Worth; w.Bits > 0 {
 		id := "debrief.worth"
 		if w.Made > 0 {
@@ -97,6 +98,20 @@ func (s *Session) debrief() *DebriefView {
 	return d
 }
 
+// sayStop is how far a stop goes, and how far aside when that can be seen.
+func (s *Session) sayStop(n *StopView) string {
+	aside := fixed(math.Abs(n.Aside), 2)
+	id := "debrief.stop"
+	switch {
+	case aside == fixed(0, 2):
+	case n.Aside > 0:
+		id = "debrief.stop_right"
+	default:
+		id = "debrief.stop_left"
+	}
+	return s.words.Say(id, "distance", fixed(n.Distance, 1), "aside", aside)
+}
+
 // truth is what was put into the car, in a sentence.
 func (s *Session) truth() string {
 	if len(s.job.Faults) == 0 {
@@ -105,7 +120,7 @@ func (s *Session) truth() string {
 	}
 	said := ""
 	for i, f := range s.job.Faults {
-		one := s.words.Say("debrief.true_fault", "cause", f.Cause.Name, "place", s.sayPlace(string(f.Place)), "km", whole(f.SinceKm))
+		one := s.words.Say("debrief.true_fault", "cause", f.Cause.Name, "place", s.sayPlace(string(f.Place)), "km", grouped(f.SinceKm))
 		if i > 0 {
 			one = s.words.Say("view.and", "list", said, "next", one)
 		}
@@ -173,7 +188,12 @@ func (s *Session) sayID(id string) string {
 			return s.words.Say("play.at", "what", cause, "place", place)
 		}
 	}
-	if id == "petroleum_grease" {
+	switch {
+	case strings.HasPrefix(id, choicePrefix):
+		return s.sayChoice(id)
+	case strings.HasPrefix(id, showedPrefix):
+		return s.sayShowed(id)
+	case id == "petroleum_grease":
 		return s.say("harm." + id)
 	}
 	return s.say(id)

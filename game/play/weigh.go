@@ -83,7 +83,7 @@ func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error 
 			mine.Needless++
 		}
 	}
-	choices := []scoring.Choice{mine}
+	choices, names := []scoring.Choice{mine}, []string{choiceID(s.chosen, s.release)}
 	for _, set := range s.candidates() {
 		if err := ctx.Err(); err != nil {
 			return err
@@ -93,10 +93,12 @@ func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error 
 			continue // this work cannot be done on this car
 		}
 		for _, r := range releases {
-			choices = append(choices, s.choice(set, r, &look, sound, true))
+			choices, names = append(choices, s.choice(set, r, &look, sound, true)), append(names, choiceID(set, r))
 		}
 	}
-	_, p.BestLoss = scoring.Decide(choices)
+	best := 0
+	best, p.BestLoss = scoring.Decide(choices)
+	p.BestChoice = names[best]
 	p.Loss, p.Needless = mine.Loss(), mine.Needless
 	p.Unsafe = scoring.Danger(mine.Findings, s.release)
 	return nil

@@ -119,6 +119,9 @@ func offer(token string, a play.Action, w Words) string {
 	if a.Minutes > 0 {
 		label = w.Say("term.minutes", "label", label, "minutes", strconv.FormatFloat(a.Minutes, 'f', -1, 64))
 	}
+	if a.Act.Do == play.Tell {
+		label = w.Say("term.then_text", "label", label, "token", token)
+	}
 	if a.Chosen {
 		label = w.Say("term.chosen", "label", label)
 	}
@@ -153,7 +156,25 @@ func (s *sheet) pick(line string) (play.Action, bool) {
 		}
 		return a, true
 	}
-	return s.counter(token, rest)
+	if a, ok := s.counter(token, rest); ok {
+		return a, true
+	}
+	return s.called(line)
+}
+
+// called finds the one action that is called what the line says, such as a word
+// an instrument asks for.
+func (s *sheet) called(line string) (a play.Action, ok bool) {
+	for _, c := range s.choices {
+		if !strings.EqualFold(c.action.Label, strings.TrimSpace(line)) {
+			continue
+		}
+		if ok {
+			return a, false // two are called so
+		}
+		a, ok = c.action, true
+	}
+	return a, ok
 }
 
 // counter reads "A 11" or "a11": so many counters on row A.
