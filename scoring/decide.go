@@ -1,6 +1,10 @@
 package scoring
 
-import "evenwear/physics"
+import (
+	"slices"
+
+	"evenwear/physics"
+)
 
 // A Choice is a set of remedies with a release, and the car it leaves.
 type Choice struct {
@@ -13,6 +17,7 @@ type Choice struct {
 	Findings []Finding // of the car it leaves
 	Lasts    float64   // [m] it drives on until 12 000 km or a worn lining
 	DragFuel float64   // [m³] lost to drag over 12 000 km
+	Pedal    float64   // [1] of the pedal's way that is lost, 1 at the limit; see [Outlook.PedalUsed]
 }
 
 // What a choice may lose beside its own minutes and parts [min worth]. No
@@ -24,6 +29,7 @@ const (
 	lossReferral  = 40   // a sound car sent away or kept off the road
 	lossLife      = 60   // linings that last nothing instead of 12 000 km
 	lossPerLitre  = 2    // fuel lost to drag
+	lossPedal     = 100  // a pedal's way lost up to its limit: there an unsafe car begins, and the loss joins on
 	lossStanding  = 30   // a car without danger that is not given back for use
 	lossUndone    = 100  // a car kept off the road with its danger, and nobody asked to mend it: what a referral costs
 	furtherAtMost = 5    // findings
@@ -34,8 +40,9 @@ const (
 //
 //	minutes + parts + 5·needless
 //	+ 100 + 10·(further dangers) when the release lets an unsafe car on the road
-//	+ 60·(1 − km/12 000) + 2·litres for what is left undone in a car given back for use, or
-//	  kept from it with nobody asked to mend it (then at most 100)
+//	+ 60·(1 − km/12 000) + 2·litres + 100·(share of the pedal's way lost, from when new to the limit of
+//	  49 CFR 570.55(c)) for what is left undone in a car given back for use, or kept from it with nobody
+//	  asked to mend it (then at most 100)
 //	+ 100 when a dangerous car is kept off the road and nobody is asked to mend it
 //	+ 30 when a car without danger is not given back for use, 40 when it was sound or is referred for nothing
 func (c *Choice) Loss() float64 {
@@ -44,6 +51,9 @@ func (c *Choice) Loss() float64 {
 		l += lossUnsafe + float64(lossFurther*float64(min(len(d)-1, furtherAtMost)))
 	}
 	undone := float64(lossLife*clamp(1-c.Lasts/(onward*physics.Kilometre), 0, 1)) + float64(lossPerLitre*cubicToLitre*c.DragFuel)
+	if !slices.ContainsFunc(c.Findings, func(f Finding) bool { return f.ID == UnsafeTravel }) { // else it has been counted
+		undone += float64(lossPedal * c.Pedal)
+	}
 	switch {
 	case c.Release == ReleaseUse:
 		l += undone

@@ -247,6 +247,14 @@ func TestDecide(t *testing.T) {
 	if d := more.Loss() - mend.Loss(); d != 25 {
 		t.Errorf("a needless part of 20 loses %g, want 25", d)
 	}
+	// A pedal's way costs evenly up to its limit, and there no more than the danger that begins.
+	way := func(used float64) Choice { return Choice{Release: ReleaseUse, Lasts: long, Pedal: used} }
+	half, at := way(0.5), way(1)
+	over := at
+	over.Findings = []Finding{{ID: UnsafeTravel}}
+	if half.Loss() != 50 || at.Loss() != 100 || over.Loss() != 100 {
+		t.Errorf("half the pedal's way loses %g, all %g, beyond %g; want 50, 100, 100", half.Loss(), at.Loss(), over.Loss())
+	}
 	refer := Choice{Sound: true, Refers: true, Release: ReleaseCarried, Lasts: long}
 	give := Choice{Sound: true, Release: ReleaseUse, Lasts: long}
 	if d := refer.Loss() - give.Loss(); d != 40 {

@@ -25,6 +25,7 @@ type Outlook struct {
 	Imbalance [2]float64 // [%] front and rear axle
 	Travel    float64    // [%] of the way to the floor, at 222.4 N
 	Reserve   float64    // [m] left above the floor there
+	TravelNew float64    // [%] Travel of this car when it was new
 	Sink      float64    // [m] in 10 s at 556 N, after the first second
 	Level     float64    // [%] of the way from MIN to MAX
 	Assist    float64    // [%] of what the booster adds when sound
@@ -141,26 +142,30 @@ func (o *Outlook) stops(m *physics.Model, rest, hot physics.State) error {
 	return nil
 }
 
+// press moves the foot evenly to a force [N] within 0.4 s and keeps it for a second.
+func press(m *physics.Model, s physics.State, to float64) (physics.State, error) {
+	var err error
+	for i := range 20 {
+		if s, err = m.Step(s, physics.Input{Foot: to * float64(i+1) / 20, Engine: true}, 20); err != nil {
+			return s, err
+		}
+	}
+	return m.Step(s, physics.Input{Foot: to, Engine: true}, 1000)
+}
+
 // pedal presses from rest to each force and holds the greater one.
 func (o *Outlook) pedal(m *physics.Model, rest physics.State) error {
-	press := func(s physics.State, from, to float64) (physics.State, error) {
-		var err error
-		for i := range 20 {
-			f := from + float64((to-from)*float64(i+1)/20)
-			if s, err = m.Step(s, physics.Input{Foot: f, Engine: true}, 20); err != nil {
-				return s, err
-			}
-		}
-		return m.Step(s, physics.Input{Foot: to, Engine: true}, 1000)
-	}
-	s, err := press(rest, 0, travelFoot)
+	s, err := press(m, rest, travelFoot)
 	if err != nil {
 		return err
 	}
 	way := m.Spec().Pedal.Reserve
 	o.Reserve = way - float64(m.PedalTravel(&s))
 	o.Travel = Travel(way, o.Reserve)
-	if s, err = press(rest, 0, holdFoot); err != nil {
+	if o.TravelNew, err = travelNew(m.Spec()); err != nil {
+		return err
+	}
+	if s, err = press(m, rest, holdFoot); err != nil {
 		return err
 	}
 	first := m.PedalTravel(&s)
@@ -178,6 +183,31 @@ func (o *Outlook) pedal(m *physics.Model, rest physics.State) error {
 		o.Assist = 100 // a car without a booster lacks none
 	}
 	return nil
+}
+
+// travelNew is [Outlook.Travel] of a new car [%].
+func travelNew(spec *physics.Spec) (float64, error) {
+	m, err := physics.New(spec, physics.Condition{})
+	if err != nil {
+		return 0, err
+	}
+	s, err := m.Rest()
+	if err != nil {
+		return 0, err
+	}
+	if s, err = press(m, s, travelFoot); err != nil {
+		return 0, err
+	}
+	return Travel(spec.Pedal.Reserve, spec.Pedal.Reserve-float64(m.PedalTravel(&s))), nil
+}
+
+// PedalUsed is how much of a pedal's way the car has lost [1], from what it had
+// when new (0) to the limit of its travel (1).
+func (o *Outlook) PedalUsed() float64 {
+	if o.TravelNew >= limitTravel.value {
+		return 0 // the limit is none for this car
+	}
+	return clamp((o.Travel-o.TravelNew)/(limitTravel.value-o.TravelNew), 0, 1)
 }
 
 func (o *Outlook) parts(spec *physics.Spec, cond *physics.Condition) {

@@ -83,3 +83,42 @@ func TestLookWorse(t *testing.T) {
 		t.Errorf("air: travel %.1f %%, sound %.1f %%", air.Travel, sound.Travel)
 	}
 }
+
+// TestPedalUsed: a bubble that breaks no limit still costs the pedal's way, so
+// that bleeding it (35 minutes' worth, as the catalogue has it) beats leaving
+// it; a new car loses nothing, nor do worn linings, whose room is filled with fluid.
+func TestPedalUsed(t *testing.T) {
+	const bleed = 35
+	of := func(change func(*physics.Condition)) (Outlook, float64) {
+		o := look(t, change)
+		leave := Choice{Release: ReleaseUse, Findings: o.Findings(true), Lasts: o.Lasts, DragFuel: o.DragFuel, Pedal: o.PedalUsed()}
+		return o, leave.Loss()
+	}
+	sound, least := of(nil)
+	if u := sound.PedalUsed(); u != 0 {
+		t.Errorf("a new car has lost %.3f of its pedal's way", u)
+	}
+	worn, _ := of(func(c *physics.Condition) {
+		for w := range c.Wheels {
+			c.Wheels[w].Wear = [2][2]float64{{5e-3, 5e-3}, {5e-3, 5e-3}}
+		}
+	})
+	if u := worn.PedalUsed(); u > 0.02 {
+		t.Errorf("worn linings lose %.3f of the pedal's way", u)
+	}
+	was := least
+	for _, cm3 := range []float64{0.5, 1, 2} {
+		o, loss := of(func(c *physics.Condition) { c.Wheels[0].Air = cm3 * physics.CubicCentimetre })
+		if f := o.Findings(true); len(f) != 0 {
+			t.Fatalf("%g cm³ of air break a limit, so the test shows nothing: %+v", cm3, f)
+		}
+		t.Logf("%g cm³: travel %.1f %%, of the way lost %.3f, loss %.1f (sound %.1f)", cm3, o.Travel, o.PedalUsed(), loss, least)
+		if loss < was+5 {
+			t.Errorf("%g cm³ of air lose %.1f, less air %.1f", cm3, loss, was)
+		}
+		was = loss
+	}
+	if was < least+bleed {
+		t.Errorf("leaving 2 cm³ of air loses %.1f, bleeding it %.1f", was, least+bleed)
+	}
+}

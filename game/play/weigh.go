@@ -2,6 +2,7 @@ package play
 
 import (
 	"context"
+	"math"
 	"slices"
 
 	"evenwear/physics"
@@ -40,7 +41,7 @@ func (s *Session) outlook(chosen []string) (scoring.Outlook, error) {
 
 // choice is a set of remedies with a release, and the car it leaves.
 func (s *Session) choice(chosen []string, release string, o *scoring.Outlook, sound, known bool) scoring.Choice {
-	c := scoring.Choice{Release: release, Sound: sound, Findings: o.Findings(known), Lasts: o.Lasts, DragFuel: o.DragFuel}
+	c := scoring.Choice{Release: release, Sound: sound, Findings: o.Findings(known), Lasts: o.Lasts, DragFuel: o.DragFuel, Pedal: o.PedalUsed()}
 	for _, id := range chosen {
 		r, _, _ := s.desk.findRemedy(id)
 		c.Minutes += r.Minutes
@@ -51,11 +52,12 @@ func (s *Session) choice(chosen []string, release string, o *scoring.Outlook, so
 }
 
 // same tells that leaving a remedy out would have changed nothing that counts:
-// no danger, no thousand kilometres, no tenth of a litre.
+// no danger, no thousand kilometres, no tenth of a litre, no hundredth of the
+// pedal's way.
 func same(a, b *scoring.Outlook) bool {
 	fa, fb := a.Findings(false), b.Findings(false)
 	return slices.EqualFunc(fa, fb, func(x, y scoring.Finding) bool { return x.ID == y.ID && x.Wheel == y.Wheel }) &&
-		a.Lasts == b.Lasts && a.DragFuel-b.DragFuel < 1e-4 && b.DragFuel-a.DragFuel < 1e-4
+		a.Lasts == b.Lasts && math.Abs(a.DragFuel-b.DragFuel) < 1e-4 && math.Abs(a.Travel-b.Travel) < 1
 }
 
 // weigh drives the car on as it came, as it leaves and as the best remedies
