@@ -56,6 +56,34 @@ func design(k int) []point {
 	return pts
 }
 
+// probes are two points as far apart as the corners of a design allow: the one
+// where every coordinate is +1 and, of those with most coordinates at −1, the
+// first. A design without corners has none.
+func probes(pts []point) []int {
+	first, far, most := -1, -1, -1
+	for i, p := range pts {
+		if p.axis != -2 {
+			continue
+		}
+		minus := 0
+		for _, b := range p.b {
+			if b < 0 {
+				minus++
+			}
+		}
+		if first < 0 && minus == 0 {
+			first = i
+		}
+		if minus > most {
+			far, most = i, minus
+		}
+	}
+	if first < 0 {
+		return nil
+	}
+	return []int{first, far}
+}
+
 // fit draws the line through values at the points of a design; pull[i] is the
 // share of its way out at which point i was computed (1 unless the car there
 // could not exist). A value that is not finite is missing.
@@ -65,40 +93,21 @@ func design(k int) []point {
 //	m₀   = m_c + Σ c_k                 E b² = 1
 //	Res  = 2·Σ c_k² + mean over corners of the square of what the axes do not explain
 func fit(pts []point, pull, value []float64) Fit {
-	centre := value[0]
-	if !finite(centre) {
+	if !finite(value[0]) {
 		return Fit{}
 	}
-	k := len(pts[0].b)
-	f := Fit{Mean: centre, Slope: make([]float64, k), OK: true}
-	curve := make([]float64, k)
-	for i := range k {
-		at := 1 + 2*i
-		s := float64(sqrt3 * min(pull[at], pull[at+1]))
-		plus, minus := value[at], value[at+1]
-		switch {
-		case finite(plus) && finite(minus):
-			f.Slope[i] = (plus - minus) / (2 * s)
-			curve[i] = (plus + minus - float64(2*centre)) / (2 * s * s)
-		case finite(plus):
-			f.Slope[i] = (plus - centre) / s
-		case finite(minus):
-			f.Slope[i] = (centre - minus) / s
-		}
-		f.Mean += curve[i]
-		f.Residual += float64(2 * curve[i] * curve[i])
+	a := newAxes(len(pts[0].b), pull, value)
+	f := Fit{Mean: a.centre, Slope: a.slope, OK: true}
+	for _, c := range a.curve {
+		f.Mean += c
+		f.Residual += float64(2 * c * c)
 	}
 	sum, n := 0.0, 0
-	for at := 1 + 2*k; at < len(pts); at++ {
+	for at := 1 + 2*len(a.slope); at < len(pts); at++ {
 		if !finite(value[at]) {
 			continue
 		}
-		e := value[at] - centre
-		for i, b := range pts[at].b {
-			x := pull[at] * b
-			e -= float64(f.Slope[i]*x) + float64(curve[i]*x*x)
-		}
-		e /= float64(pull[at] * pull[at]) // a product of two coordinates grows as their square
+		e := a.miss(pts[at].b, pull[at], value[at]) / float64(pull[at]*pull[at]) // a product of two coordinates grows as their square
 		sum += float64(e * e)
 		n++
 	}
@@ -106,6 +115,42 @@ func fit(pts []point, pull, value []float64) Fit {
 		f.Residual += sum / float64(n)
 	}
 	return f
+}
+
+// axes is what the centre and the axes tell: a parabola along each.
+type axes struct {
+	centre       float64
+	slope, curve []float64
+}
+
+// newAxes reads k parabolas off the first 1 + 2k points of a design.
+func newAxes(k int, pull, value []float64) axes {
+	a := axes{centre: value[0], slope: make([]float64, k), curve: make([]float64, k)}
+	for i := range k {
+		at := 1 + 2*i
+		s := float64(sqrt3 * min(pull[at], pull[at+1]))
+		plus, minus := value[at], value[at+1]
+		switch {
+		case finite(plus) && finite(minus):
+			a.slope[i] = (plus - minus) / (2 * s)
+			a.curve[i] = (plus + minus - float64(2*a.centre)) / (2 * s * s)
+		case finite(plus):
+			a.slope[i] = (plus - a.centre) / s
+		case finite(minus):
+			a.slope[i] = (a.centre - minus) / s
+		}
+	}
+	return a
+}
+
+// miss is by how much a value at pull·b is more than the axes foretell.
+func (a *axes) miss(b []float64, pull, value float64) float64 {
+	e := value - a.centre
+	for i := range b {
+		x := pull * b[i]
+		e -= float64(a.slope[i]*x) + float64(a.curve[i]*x*x)
+	}
+	return e
 }
 
 func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }

@@ -32,6 +32,9 @@ type Problem struct {
 	// Build makes hypothesis h with background coordinates b (standard normals).
 	Build func(h int, b []float64) (*inspect.World, error)
 
+	// Thorough leaves no point of the design out: dear, to hold the short way against.
+	Thorough bool
+
 	// Find gives the check of an id; nil means the catalogue of inspect.
 	Find func(inspect.ID) (*inspect.Check, bool)
 }

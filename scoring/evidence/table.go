@@ -4,7 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"math"
+	"runtime"
 	"sort"
 	"sync"
 	"sync/atomic"
@@ -17,6 +17,7 @@ import (
 type Table struct {
 	problem *Problem
 	points  []point
+	probes  []int // points that show whether a check moves with the background at all
 	order   []int // hypotheses by falling prior
 	checks  []*inspect.Check
 	rows    []atomic.Pointer[tableRow] // by hypothesis; nil while nothing is known
@@ -47,7 +48,8 @@ func NewTable(p *Problem) (*Table, error) {
 		return nil, err
 	}
 	n := len(p.Hypotheses)
-	t := &Table{problem: p, points: design(len(p.Background)), rows: make([]atomic.Pointer[tableRow], n), order: make([]int, n)}
+	points := design(len(p.Background))
+	t := &Table{problem: p, points: points, probes: probes(points), rows: make([]atomic.Pointer[tableRow], n), order: make([]int, n)}
 	for _, inst := range p.Checks {
 		c, ok := p.find(inst.Check)
 		if !ok {
@@ -107,7 +109,7 @@ func (t *Table) Fill(ctx context.Context, workers int, progress func(Progress)) 
 	return t.compute(ctx, workers, want, progress)
 }
 
-// Ensure computes only these checks, on two workers.
+// Ensure computes only these checks, on all cores.
 func (t *Table) Ensure(ctx context.Context, checks []inspect.Instance) error {
 	var want []int
 	for _, inst := range checks {
@@ -117,7 +119,7 @@ func (t *Table) Ensure(ctx context.Context, checks []inspect.Instance) error {
 		}
 		want = append(want, i)
 	}
-	return t.compute(ctx, 2, want, nil)
+	return t.compute(ctx, runtime.GOMAXPROCS(0), want, nil)
 }
 
 func (t *Table) compute(ctx context.Context, workers int, want []int, progress func(Progress)) error {
@@ -189,98 +191,4 @@ func (t *Table) Fit(h int, inst inspect.Instance) (Fit, bool) {
 		return Fit{}, false
 	}
 	return r.fits[c], true
-}
-
-// pulls is how often a point is brought half way to the centre before it is given up.
-const pulls = 4
-
-// computeRow works the wanted checks of one hypothesis: one world a point. It
-// returns an error only when cancelled.
-func (t *Table) computeRow(ctx context.Context, h int, want []int) (*tableRow, error) {
-	row := &tableRow{have: make([]bool, len(t.checks)), fits: make([]Fit, len(t.checks))}
-	var todo []int
-	if old := t.rows[h].Load(); old != nil {
-		if old.err != nil {
-			return old, nil
-		}
-		copy(row.have, old.have)
-		copy(row.fits, old.fits)
-	}
-	for _, c := range want {
-		if !row.have[c] {
-			todo = append(todo, c)
-		}
-	}
-	if len(todo) == 0 {
-		return row, nil
-	}
-	pull := make([]float64, len(t.points))
-	values := make([][]float64, len(todo))
-	for i := range values {
-		values[i] = make([]float64, len(t.points))
-	}
-	for i, pt := range t.points {
-		if err := ctx.Err(); err != nil {
-			return nil, err
-		}
-		if pull[i] = 1; pt.axis >= 0 && i%2 == 0 {
-			pull[i] = pull[i-1] // both ends of an axis lie equally far out
-		}
-		w, err := t.build(h, pt.b, &pull[i])
-		if err != nil && pt.axis == -1 {
-			row.err = err
-			return row, nil
-		}
-		for j, c := range todo {
-			values[j][i] = math.NaN()
-			if err == nil {
-				values[j][i] = measure(t.checks[c], w, t.problem.Checks[c])
-			}
-		}
-		if pt.axis >= 0 && i%2 == 0 && pull[i] < pull[i-1] {
-			w, err := t.build(h, t.points[i-1].b, &pull[i])
-			pull[i-1] = pull[i]
-			for j, c := range todo {
-				values[j][i-1] = math.NaN()
-				if err == nil {
-					values[j][i-1] = measure(t.checks[c], w, t.problem.Checks[c])
-				}
-			}
-		}
-	}
-	for j, c := range todo {
-		row.have[c] = true
-		row.fits[c] = fit(t.points, pull, values[j])
-	}
-	return row, nil
-}
-
-// build makes the world at pull·b and brings it nearer to the centre while the
-// physics refuses the car there.
-func (t *Table) build(h int, b []float64, pull *float64) (*inspect.World, error) {
-	at := make([]float64, len(b))
-	var err error
-	for range pulls {
-		for i := range b {
-			at[i] = *pull * b[i]
-		}
-		var w *inspect.World
-		if w, err = t.problem.Build(h, at); err == nil {
-			return w, nil
-		}
-		*pull /= 2
-	}
-	return nil, err
-}
-
-// measure is a check's answer in its meter's unit, or NaN.
-func measure(c *inspect.Check, w *inspect.World, inst inspect.Instance) float64 {
-	v, err := c.Measure(w, inst.Wheel)
-	if err != nil {
-		return math.NaN()
-	}
-	if c.Meter.PerUnit > 0 {
-		v /= c.Meter.PerUnit
-	}
-	return v
 }

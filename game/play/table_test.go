@@ -1,0 +1,144 @@
+package play
+
+import (
+	"math"
+	"reflect"
+	"slices"
+	"sync/atomic"
+	"testing"
+
+	"evenwear/physics/inspect"
+	"evenwear/scenarios"
+	"evenwear/scoring/evidence"
+)
+
+// jobProblem is the question a session of this job asks, its worlds counted.
+func jobProblem(t testing.TB, job string, built *atomic.Int64) *evidence.Problem {
+	t.Helper()
+	lib, err := scenarios.Embedded()
+	if err != nil {
+		t.Fatal(err)
+	}
+	j := lib.Job(job)
+	if j == nil {
+		t.Fatalf("no job %s", job)
+	}
+	p := newProblem(lib, j.Car, j.Driven)
+	inner := p.Build
+	p.Build = func(h int, b []float64) (*inspect.World, error) {
+		built.Add(1)
+		return inner(h, b)
+	}
+	return p
+}
+
+// BenchmarkTable fills the table of one job, all single causes and all checks,
+// on two workers: the wait for a debrief. "quick" leaves out the dearest check.
+func BenchmarkTable(b *testing.B) {
+	for _, all := range []bool{false, true} {
+		name := map[bool]string{false: "quick", true: "all"}[all]
+		b.Run(name, func(b *testing.B) {
+			for b.Loop() {
+				var built atomic.Int64
+				p := jobProblem(b, "warm_wheel", &built)
+				if !all {
+					p.Checks = slices.DeleteFunc(p.Checks, func(i inspect.Instance) bool { return i.Check == dearest })
+				}
+				t, err := evidence.NewTable(p)
+				if err != nil {
+					b.Fatal(err)
+				}
+				if err := t.Fill(b.Context(), 2, nil); err != nil {
+					b.Fatal(err)
+				}
+				if err := t.Failed(); err != nil {
+					b.Fatal(err)
+				}
+				b.ReportMetric(float64(len(p.Hypotheses)), "hypotheses")
+				b.ReportMetric(float64(len(p.Checks)), "checks")
+				b.ReportMetric(float64(built.Load()), "worlds")
+			}
+		})
+	}
+}
+
+// only keeps these hypotheses of a problem, by what stands in their ids.
+func only(p *evidence.Problem, ids ...string) *evidence.Problem {
+	few := *p
+	few.Hypotheses = nil
+	var old []int
+	for i, h := range p.Hypotheses {
+		if slices.Contains(ids, h.ID) {
+			h.Prior = 1 / float64(len(ids))
+			few.Hypotheses = append(few.Hypotheses, h)
+			old = append(old, i)
+		}
+	}
+	few.Build = func(h int, b []float64) (*inspect.World, error) { return p.Build(old[h], b) }
+	return &few
+}
+
+func filled(t *testing.T, p *evidence.Problem, workers int) *evidence.Table {
+	t.Helper()
+	table, err := evidence.NewTable(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := table.Fill(t.Context(), workers, nil); err != nil {
+		t.Fatal(err)
+	}
+	if err := table.Failed(); err != nil {
+		t.Fatal(err)
+	}
+	return table
+}
+
+// TestShortWay: what a table tells from few cars it tells as from all of them:
+// mean, slopes and what the line leaves over agree within a third of a
+// division, for words within what moves no probability by more than 0.05. The
+// causes are those whose checks move most with use: a reservoir that runs
+// empty, pins that let go only after years, a drag that grows. The table is the
+// same for any number of workers.
+func TestShortWay(t *testing.T) {
+	if testing.Short() {
+		t.Skip("some hundred cars with every check")
+	}
+	var short, long atomic.Int64
+	ids := []string{"joint_weeping@front_right#damp", "pins_seized@rear_right#stiff", "pin_seized@front_left.upper_pin#stiff", "pins_dry@front_left#heavy"}
+	quick := filled(t, only(jobProblem(t, "warm_wheel", &short), ids...), 1)
+	again := filled(t, only(jobProblem(t, "warm_wheel", &short), ids...), 3)
+	all := only(jobProblem(t, "warm_wheel", &long), ids...)
+	all.Thorough = true
+	thorough := filled(t, all, 2)
+	fewer := 0
+	for h, id := range ids {
+		for _, inst := range all.Checks {
+			a, _ := quick.Fit(h, inst)
+			b, _ := thorough.Fit(h, inst)
+			if c, _ := again.Fit(h, inst); !reflect.DeepEqual(a, c) {
+				t.Errorf("%s at %s: one worker has %v, three have %v", id, inst, a, c)
+			}
+			if !reflect.DeepEqual(a, b) {
+				fewer++
+			}
+			c, _ := inspect.Find(inst.Check)
+			tolerance := c.Meter.Division / 3
+			if len(c.Meter.Words) > 0 {
+				tolerance = c.Meter.Sigma / 8
+			}
+			differ := func(what string, x, y float64) {
+				if !(math.Abs(x-y) <= tolerance) {
+					t.Errorf("%s at %s: %s is %.4g of few cars, %.4g of all; want within %.3g", id, inst, what, x, y, tolerance)
+				}
+			}
+			differ("mean", a.Mean, b.Mean)
+			differ("error", math.Sqrt(a.Residual), math.Sqrt(b.Residual))
+			for i := range a.Slope {
+				differ("slope", a.Slope[i], b.Slope[i])
+			}
+		}
+	}
+	if fewer < 50 {
+		t.Errorf("only %d fits came from fewer cars: the test shows nothing", fewer)
+	}
+}
