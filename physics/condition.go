@@ -11,6 +11,8 @@ type Condition struct {
 	VacuumLeak  float64    // [1/s] rate at which held vacuum decays with the engine off
 	CupBypass   [2]float64 // [m³/(s·Pa)] past a worn cup back to the reservoir
 	PortCover   [2]float64 // [m] play lost, so that a compensating port stays covered
+
+	Vessels VesselsCondition
 }
 
 // WheelCondition is one corner's share of a [Condition].

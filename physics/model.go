@@ -98,6 +98,7 @@ func (s *Spec) check() error {
 			rule{what: "master.spring_" + name, v: m.SpringRate[i]}, rule{what: "master.port_" + name, v: m.Port[i], hi: m.Stroke[i]},
 			rule{what: "master.port_area_" + name, v: m.PortArea[i]}, rule{what: "reservoir.port_" + name, v: r.Port[i], hi: r.AtMin + r.MinToMax})
 	}
+	rules = append(rules, s.Vessels.rules()...)
 	for w, c := range s.Circuit {
 		rules = append(rules, rule{what: "circuit." + Wheel(w).String(), v: float64(c), hi: 1})
 	}
@@ -133,6 +134,7 @@ func (c *Condition) check(s *Spec) error {
 		{what: "condition.cup_bypass_primary", v: c.CupBypass[0], hi: 1}, {what: "condition.cup_bypass_secondary", v: c.CupBypass[1], hi: 1},
 		{what: "condition.port_cover_primary", v: c.PortCover[0], hi: 0.1}, {what: "condition.port_cover_secondary", v: c.PortCover[1], hi: 0.1},
 	}
+	rules = append(rules, c.Vessels.rules(&s.Vessels)...)
 	for w := range Wheel(NumWheels) {
 		v, spec, at := &c.Wheels[w], s.Corner(w), w.String()+"."
 		rules = append(rules,

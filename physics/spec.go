@@ -9,6 +9,7 @@ type Spec struct {
 	Valve       ValveSpec
 	Fluid       FluidSpec
 	Reservoir   ReservoirSpec
+	Vessels     VesselsSpec
 	Circuit     [NumWheels]int // which chamber serves each wheel: 0 primary, 1 secondary
 	Front, Rear CornerSpec
 }

@@ -151,6 +151,7 @@ func sameSentences(t *testing.T, err error, want []string) {
 func TestBadOthers(t *testing.T) {
 	rows := []struct{ name, file, old, new, want string }{
 		{"missing unit in a car", "cars/compact_hatchback.yaml", "wheelbase_m: 2.55", "wheelbase: 2.55", "cars/compact_hatchback.yaml:3:1: wheelbase_m: missing; a number from 1.5 to 5 m\ncars/compact_hatchback.yaml:5:1: wheelbase: the key lacks its unit; write wheelbase_m"},
+		{"vessel whose MIN is below its bottom", "cars/compact_hatchback.yaml", "  min_to_max_cm3: 300", "  min_to_max_cm3: 800", "cars/compact_hatchback.yaml:3:1: coolant.min_to_max_cm3: MIN lies below an empty vessel; at most coolant.at_max_cm3"},
 		{"unknown number of a corner", "cars/compact_hatchback.yaml", "  bridge_rate_kn_per_mm: 120", "  brigde_rate_kn_per_mm: 120", "cars/compact_hatchback.yaml:67:3: front.bridge_rate_kn_per_mm: missing; a number from 1 to 5000 kN/mm\ncars/compact_hatchback.yaml:70:3: front.brigde_rate_kn_per_mm: unknown key; the nearest known are bridge_rate_kn_per_mm, pad_rate_kn_per_mm, pin_rate_kn_per_mm"},
 		{"decimal comma in a car", "cars/compact_hatchback.yaml", "tyre_radius_m: 0.300", "tyre_radius_m: 0,300", "cars/compact_hatchback.yaml:9:16: tyre_radius_m: \"0,300\" has a decimal comma; write 0.300"},
 		{"out of range in a car", "cars/compact_hatchback.yaml", "mass_kg: 1350", "mass_kg: 135", "cars/compact_hatchback.yaml:4:10: mass_kg: 135 is out of range; a number from 500 to 5000 kg"},

@@ -130,6 +130,7 @@ func carFields() []Field {
 	out = specFields(out, "valve.", valveRows, func(s *physics.Spec) *physics.ValveSpec { return &s.Valve })
 	out = specFields(out, "fluid.", fluidRows, func(s *physics.Spec) *physics.FluidSpec { return &s.Fluid })
 	out = specFields(out, "reservoir.", reservoirRows, func(s *physics.Spec) *physics.ReservoirSpec { return &s.Reservoir })
+	out = vesselFields(out)
 	out = specFields(out, "front.", cornerRows, func(s *physics.Spec) *physics.CornerSpec { return &s.Front })
 	out = specFields(out, "rear.", cornerRows, func(s *physics.Spec) *physics.CornerSpec { return &s.Rear })
 	return out

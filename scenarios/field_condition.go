@@ -7,6 +7,10 @@ import "evenwear/physics"
 var conditionRows = []row[physics.Condition]{
 	{"fluid_added", cm3, -1000, 500, func(c *physics.Condition) *float64 { return &c.Fluid }},
 	{"water", share, 0, 0.2, func(c *physics.Condition) *float64 { return &c.Water }},
+	{"oil_added", cm3, -10000, 5000, func(c *physics.Condition) *float64 { return &c.Vessels.Oil }},
+	{"coolant_added", cm3, -10000, 5000, func(c *physics.Condition) *float64 { return &c.Vessels.Coolant }},
+	{"steering_added", cm3, -3000, 1000, func(c *physics.Condition) *float64 { return &c.Vessels.Steering }},
+	{"washer_added", cm3, -10000, 0, func(c *physics.Condition) *float64 { return &c.Vessels.Washer }},
 	{"booster.loss", share, 0, 1, func(c *physics.Condition) *float64 { return &c.BoosterLoss }},
 	{"booster.leak", perS, 0, 100, func(c *physics.Condition) *float64 { return &c.VacuumLeak }},
 	{"master.primary_bypass", bypass, 0, 100, func(c *physics.Condition) *float64 { return &c.CupBypass[0] }},

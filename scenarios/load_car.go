@@ -48,7 +48,7 @@ func namedList(o *object, key string) [][2]string {
 }
 
 // parts are the mappings of a car's file in their order; "" is the top.
-var carParts = []string{"", "pedal", "booster", "master", "valve", "fluid", "reservoir", "front", "rear"}
+var carParts = []string{"", "pedal", "booster", "master", "valve", "fluid", "reservoir", "front", "rear", "oil", "coolant", "steering", "washer"}
 
 // car reads a car: every number of the table of fields, and what is no number.
 func (b *builder) car(src *source) {
@@ -150,6 +150,14 @@ func carFits(s *physics.Spec) [][3]string {
 	check(s.Fluid.WetBoil <= s.Fluid.DryBoil, "fluid.wet_boil_c", "water raises the boiling point", "at most fluid.dry_boil_c")
 	check(s.Reservoir.Port[0] <= s.Reservoir.AtMin, "reservoir.primary_port_cm3", "the port is bare at MIN", "at most reservoir.at_min_cm3")
 	check(s.Reservoir.Port[1] <= s.Reservoir.AtMin, "reservoir.secondary_port_cm3", "the port is bare at MIN", "at most reservoir.at_min_cm3")
+	v := &s.Vessels
+	check(v.Oil.MinToMax <= v.Oil.AtMax, "oil.min_to_max_cm3", "MIN lies below an empty sump", "at most oil.at_max_cm3")
+	check(v.Oil.Aloft <= v.Oil.AtMax, "oil.aloft_cm3", "the pump would run dry", "at most oil.at_max_cm3")
+	check(v.Oil.Viscosity100 <= v.Oil.Viscosity40, "oil.viscosity_100_mm2_per_s", "heat thickens the oil", "at most oil.viscosity_40_mm2_per_s")
+	check(v.Coolant.MinToMax <= v.Coolant.AtMax, "coolant.min_to_max_cm3", "MIN lies below an empty vessel", "at most coolant.at_max_cm3")
+	check(v.Coolant.AtMax <= v.Coolant.Volume, "coolant.at_max_cm3", "the vessel holds more than the whole filling", "at most coolant.volume_cm3")
+	check(v.Steering.MinToMax <= v.Steering.Volume, "steering.min_to_max_cm3", "MIN lies below an empty vessel", "at most steering.volume_cm3")
+	check(v.Washer.MinToMax <= v.Washer.Volume, "washer.min_to_max_cm3", "MIN lies below an empty vessel", "at most washer.volume_cm3")
 	for i, c := range []*physics.CornerSpec{&s.Front, &s.Rear} {
 		at := [2]string{"front.", "rear."}[i]
 		check(c.DiscMinimum <= c.DiscThickness, at+"disc_minimum_mm", "the disc is below its minimum when new", "at most "+at+"disc_thickness_mm")

@@ -37,6 +37,13 @@ func Hatchback() *Spec {
 		Fluid: FluidSpec{BulkModulus: 1.6e9, Expansion: 0.8e-3, Density: 1050, Heat: 2300, Viscosity: 14e-6, ViscosityC: 1500e-6, DryBoil: 240, WetBoil: 160},
 		Reservoir: ReservoirSpec{AtMin: 90 * CubicCentimetre, MinToMax: 120 * CubicCentimetre, MaxToBrim: 25 * CubicCentimetre,
 			Port: [2]float64{30 * CubicCentimetre, 30 * CubicCentimetre}, Height: 30 * Millimetre},
+		Vessels: VesselsSpec{
+			Oil: OilSpec{AtMax: 4.2 * Litre, MinToMax: 1 * Litre, Warm: 80, Density: 860, Viscosity40: 68e-6, Viscosity100: 11e-6,
+				Aloft: 0.9 * Litre, WettedArea: 1.4, WettedHeight: 0.35, SumpArea: 0.05, Reach: 0.12},
+			Coolant:  CoolantSpec{Volume: 5.6 * Litre, AtMax: 0.75 * Litre, MinToMax: 0.3 * Litre, ToBrim: 0.9 * Litre, Glycol: 0.5, Metal: 75e-6},
+			Steering: VesselSpec{Volume: 1 * Litre, MinToMax: 0.12 * Litre, Density: 860},
+			Washer:   VesselSpec{Volume: 3 * Litre, MinToMax: 3 * Litre},
+		},
 		Circuit: [NumWheels]int{FrontLeft: 0, FrontRight: 1, RearLeft: 1, RearRight: 0},
 		Front:   front, Rear: rear,
 	}
