@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Three descents of 8 % at 40 km/h on the brakes alone, 1, 2 and 3 km.
+"""Three descents of 8 % at 30 km/h on the brakes alone, 1, 2 and 3 km.
 
 The braking force is what the slope gives less rolling and air. How the wheels
 share it: both chambers by their springs and the volume that their wheels take,
@@ -16,7 +16,7 @@ import caliper
 from hatchback import *
 from heat import FRONT_BRAKE, REAR_BRAKE
 
-SPEED, GRADE = 40 / 3.6, 0.08
+SPEED, GRADE = 30 / 3.6, 0.08
 SIN, COS = np.array([GRADE, 1]) / np.hypot(1, GRADE)
 WANT = MASS * G * (SIN - ROLLING * COS) - 0.5 * AIR * DRAG_AREA * SPEED**2
 
