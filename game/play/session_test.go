@@ -12,20 +12,21 @@ import (
 	"evenwear/assets"
 	"evenwear/game/play"
 	"evenwear/game/play/playtest"
-	"evenwear/scenarios"
 )
 
 func desk(t testing.TB) *play.Desk {
 	t.Helper()
-	lib, err := scenarios.Embedded()
-	if err != nil {
-		t.Fatal(err)
-	}
+	d, _ := playtest.Desk(t)
+	return d
+}
+
+// see is an inspector's eye.
+func see(t testing.TB) func(check, perception string) string {
 	words, err := assets.English()
 	if err != nil {
 		t.Fatal(err)
 	}
-	return play.NewDesk(lib, words)
+	return playtest.See(words)
 }
 
 // key is what a learner presses: no two things share one on any sheet.

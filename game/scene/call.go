@@ -64,6 +64,9 @@ func (s *call) v() *play.CallView { return s.job.view.Call }
 // lay lists what can be pressed as the sheet stands.
 func (s *call) lay() {
 	v := s.v()
+	if v == nil {
+		return // the job has gone on to another sheet
+	}
 	s.key(callHead, "notes", widget.Key{Rect: draw.Rect{X: 1062, Y: 26, W: 97, H: 29}, Label: s.word("sheet.notes"), Letter: "N", Chosen: s.book.open}, s.book.swap)
 	s.key(callHead, "back", widget.Key{Rect: draw.Rect{X: 1165, Y: 26, W: 90, H: 29}, Label: s.word("sheet.back"), Letter: "Esc", Off: v.Sealed}, s.back)
 	s.layRows()

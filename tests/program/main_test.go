@@ -16,10 +16,6 @@ import (
 	"testing"
 	"time"
 	"unicode/utf8"
-
-	"evenwear/assets"
-	"evenwear/game/play"
-	"evenwear/scenarios"
 )
 
 // built is the program's file.
@@ -124,18 +120,4 @@ func narrow(t testing.TB, text string, width int) {
 			return
 		}
 	}
-}
-
-// desk is the same library and wording as the program's own.
-func desk(t testing.TB) (*play.Desk, *assets.Words) {
-	t.Helper()
-	lib, err := scenarios.Embedded()
-	if err != nil {
-		t.Fatal(err)
-	}
-	words, err := assets.English()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return play.NewDesk(lib, words), words
 }

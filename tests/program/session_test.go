@@ -19,7 +19,7 @@ import (
 // hand-over, which is left out, with the acts that come of it.
 func typedJob(t testing.TB) (lines []string, acts []play.Act) {
 	t.Helper()
-	d, words := desk(t)
+	d, words := playtest.Desk(t)
 	s, err := d.Open("warm_wheel", 7)
 	if err != nil {
 		t.Fatal(err)
@@ -56,6 +56,20 @@ func onDisk(t testing.TB, dir string) (name string, acts []play.Act) {
 		}
 	}
 	return strings.TrimSuffix(filepath.Base(files[0]), ".session"), acts
+}
+
+// begun is a folder with a session in which these lines were typed, its name and
+// what its file holds.
+func begun(t testing.TB, lines []string) (dir, name string, data []byte) {
+	t.Helper()
+	dir = t.TempDir()
+	typedIn(t, strings.Join(lines, ""), "term", "warm_wheel", "--seed", "7", "--sessions", dir)
+	name, _ = onDisk(t, dir)
+	data, err := os.ReadFile(filepath.Join(dir, name+".session"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return dir, name, data
 }
 
 // TestFortyColumns plays a job up to its hand-over on a pipe in 40 columns.
@@ -114,7 +128,7 @@ func TestKilled(t *testing.T) {
 	if !slices.Equal(kept, acts[:at]) {
 		t.Fatalf("%d acts are on disk, %d were answered", len(kept), at)
 	}
-	d, _ := desk(t)
+	d, _ := playtest.Desk(t)
 	same, err := d.Replay("warm_wheel", 7, acts[:at])
 	if err != nil {
 		t.Fatal(err)
@@ -131,19 +145,13 @@ func TestKilled(t *testing.T) {
 
 // TestTorn: a last act that was half written is left out, which is said.
 func TestTorn(t *testing.T) {
-	dir := t.TempDir()
 	lines, acts := typedJob(t)
-	typedIn(t, strings.Join(lines[:6], ""), "term", "warm_wheel", "--seed", "7", "--sessions", dir)
-	name, _ := onDisk(t, dir)
+	dir, name, data := begun(t, lines[:6])
 	file := filepath.Join(dir, name+".session")
-	data, err := os.ReadFile(file)
-	if err != nil {
-		t.Fatal(err)
-	}
 	if err := os.WriteFile(file, data[:len(data)-5], 0o600); err != nil {
 		t.Fatal(err)
 	}
-	_, words := desk(t)
+	_, words := playtest.Desk(t)
 	e := typedIn(t, lines[5], "term", "--resume", name, "--sessions", dir)
 	failed(t, e, words.Say("term.torn"), "The session is kept as "+name)
 	if _, kept := onDisk(t, dir); !slices.Equal(kept, acts[:6]) {
@@ -154,15 +162,9 @@ func TestTorn(t *testing.T) {
 // TestDamaged: a session that cannot be read is set aside under a name that is
 // told, whole, and the others still play.
 func TestDamaged(t *testing.T) {
-	dir := t.TempDir()
 	lines, _ := typedJob(t)
-	typedIn(t, strings.Join(lines[:6], ""), "term", "warm_wheel", "--seed", "7", "--sessions", dir)
-	name, _ := onDisk(t, dir)
+	dir, name, data := begun(t, lines[:6])
 	file := filepath.Join(dir, name+".session")
-	data, err := os.ReadFile(file)
-	if err != nil {
-		t.Fatal(err)
-	}
 	rust := bytes.Replace(data, []byte(`{"do"`), []byte(`<"do"`), 1)
 	if err := os.WriteFile(file, rust, 0o600); err != nil {
 		t.Fatal(err)

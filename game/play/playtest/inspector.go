@@ -161,7 +161,9 @@ func (i *Inspector) call(plan Plan) {
 	i.do(play.Act{Do: play.OpenCall})
 	for n, row := range []string{plan.Row, plan.Second} {
 		i.do(play.Act{Do: play.Row, What: row})
-		i.do(play.Act{Do: play.Counter, What: row, N: []float64{15, 5}[n]})
+		for c := range []int{15, 5}[n] { // one by one, as a hand threads them
+			i.do(play.Act{Do: play.Counter, What: row, N: float64(c + 1)})
+		}
 	}
 	i.do(play.Act{Do: play.Seal})
 	for _, r := range plan.Remedies {
