@@ -26,6 +26,14 @@ func (d *Driven) Duty() physics.Duty {
 // on with it, and what happens at the end is done. Faults older than the pads
 // begin with the pads.
 func Build(spec *physics.Spec, driven Driven, faults []Fault) (physics.Condition, error) {
+	return build(spec, driven, faults, physics.Drive)
+}
+
+// A drive is [physics.Drive] or something that gives the same.
+type drive func(*physics.Spec, physics.Condition, physics.Duty, float64) (physics.Condition, error)
+
+// build is Build with the car driven sound by sound.
+func build(spec *physics.Spec, driven Driven, faults []Fault, sound drive) (physics.Condition, error) {
 	var cond physics.Condition
 	for w := range cond.Wheels {
 		for pad := range 2 {
@@ -53,7 +61,7 @@ func Build(spec *physics.Spec, driven Driven, faults []Fault) (physics.Condition
 	var here []*active
 	for i := range order {
 		var err error
-		if cond, err = run(spec, cond, duty, here, left-order[i].SinceKm, left); err != nil {
+		if cond, err = run(spec, cond, duty, here, left-order[i].SinceKm, left, sound); err != nil {
 			return cond, err
 		}
 		left = order[i].SinceKm
@@ -63,7 +71,7 @@ func Build(spec *physics.Spec, driven Driven, faults []Fault) (physics.Condition
 		}
 		here = append(here, a)
 	}
-	cond, err := run(spec, cond, duty, here, left, left)
+	cond, err := run(spec, cond, duty, here, left, left, sound)
 	if err != nil {
 		return cond, err
 	}
@@ -131,7 +139,10 @@ func growing(here []*active) bool {
 }
 
 // run drives the car km on; left is what the whole story still has to go.
-func run(spec *physics.Spec, cond physics.Condition, duty physics.Duty, here []*active, km, left float64) (physics.Condition, error) {
+func run(spec *physics.Spec, cond physics.Condition, duty physics.Duty, here []*active, km, left float64, on drive) (physics.Condition, error) {
+	if len(here) > 0 {
+		on = physics.Drive
+	}
 	steps := 1
 	if growing(here) {
 		steps = growthSteps
@@ -145,7 +156,7 @@ func run(spec *physics.Spec, cond physics.Condition, duty physics.Duty, here []*
 			}
 		}
 		if stretch > 0 {
-			if cond, err = physics.Drive(spec, cond, duty, stretch); err != nil {
+			if cond, err = on(spec, cond, duty, stretch); err != nil {
 				return cond, err
 			}
 		}

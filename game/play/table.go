@@ -3,6 +3,7 @@ package play
 import (
 	"context"
 	"fmt"
+	"runtime"
 	"slices"
 	"sync"
 
@@ -106,16 +107,22 @@ func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driv
 				p.Hypotheses = append(p.Hypotheses, evidence.Hypothesis{
 					ID: rowID(c, at) + "#" + v.ID, Row: rowID(c, at), Cause: c.ID, Place: string(at),
 					Prior: c.Prior / total / float64(len(c.Places)) * v.Weight / weights,
+					Kin:   scenarios.Kin(c, &v, at),
 				})
 				faults = append(faults, sick{c, at, v})
 			}
 		}
 	}
 	faults = slices.Clip(faults)
+	histories := scenarios.NewHistories(&car.Spec)
 	p.Build = func(h int, b []float64) (*inspect.World, error) {
 		f := faults[h]
 		driven := scenarios.Vary(known, b)
-		return buildWorld(car, driven, []scenarios.Fault{{Cause: f.cause, Place: f.place, Severity: f.bad, SinceKm: since(f.cause, driven, b)}})
+		cond, err := histories.Build(driven, scenarios.Fault{Cause: f.cause, Place: f.place, Severity: f.bad, SinceKm: since(f.cause, driven, b)})
+		if err != nil {
+			return nil, err
+		}
+		return inspect.NewWorld(&car.Spec, cond)
 	}
 	return p
 }
@@ -136,5 +143,5 @@ func since(c *scenarios.Cause, d scenarios.Driven, b []float64) float64 {
 // await fills what is missing and returns when all of it is there.
 func (t *table) await(ctx context.Context, progress func(evidence.Progress)) error {
 	t.pause()
-	return t.Fill(ctx, 2, progress)
+	return t.Fill(ctx, runtime.GOMAXPROCS(0), progress)
 }

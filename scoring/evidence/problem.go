@@ -14,6 +14,7 @@ type Hypothesis struct {
 	Cause string
 	Place string
 	Prior float64 // [1] the priors of a problem sum to 1
+	Kin   string  // those of one kin share work: they are computed in turn, not at the same time; empty: none
 }
 
 // A Background is one thing an inspector cannot know, as a standard normal

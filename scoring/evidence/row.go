@@ -42,6 +42,9 @@ func (t *Table) computeRow(ctx context.Context, h int, want []int) (*tableRow, e
 			continue
 		}
 		if !w.made[0] {
+			if err := ctx.Err(); err != nil {
+				return nil, err
+			}
 			if row.err = w.make(0); row.err != nil {
 				return row, nil
 			}

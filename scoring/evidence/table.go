@@ -17,8 +17,8 @@ import (
 type Table struct {
 	problem *Problem
 	points  []point
-	probes  []int // points that show whether a check moves with the background at all
-	order   []int // hypotheses by falling prior
+	probes  []int   // points that show whether a check moves with the background at all
+	order   [][]int // hypotheses by falling prior, kin together
 	checks  []*inspect.Check
 	rows    []atomic.Pointer[tableRow] // by hypothesis; nil while nothing is known
 	filling sync.Mutex                 // one Fill or Ensure at a time
@@ -49,7 +49,7 @@ func NewTable(p *Problem) (*Table, error) {
 	}
 	n := len(p.Hypotheses)
 	points := design(len(p.Background))
-	t := &Table{problem: p, points: points, probes: probes(points), rows: make([]atomic.Pointer[tableRow], n), order: make([]int, n)}
+	t := &Table{problem: p, points: points, probes: probes(points), rows: make([]atomic.Pointer[tableRow], n)}
 	for _, inst := range p.Checks {
 		c, ok := p.find(inst.Check)
 		if !ok {
@@ -59,7 +59,6 @@ func NewTable(p *Problem) (*Table, error) {
 	}
 	for i := range n {
 		h := &p.Hypotheses[i]
-		t.order[i] = i
 		r := group(&t.rowIDs, h.Row)
 		t.rowOf = append(t.rowOf, r)
 		t.causeOf = append(t.causeOf, group(&t.causeIDs, h.Cause))
@@ -69,10 +68,29 @@ func NewTable(p *Problem) (*Table, error) {
 			t.placeOfRow = append(t.placeOfRow, t.placeOf[i])
 		}
 	}
-	sort.SliceStable(t.order, func(a, b int) bool {
-		return p.Hypotheses[t.order[a]].Prior > p.Hypotheses[t.order[b]].Prior
-	})
+	t.order = p.order()
 	return t, nil
+}
+
+// order lists the hypotheses by falling prior, kin together.
+func (p *Problem) order() [][]int {
+	all := make([]int, len(p.Hypotheses))
+	for i := range all {
+		all[i] = i
+	}
+	sort.SliceStable(all, func(a, b int) bool { return p.Hypotheses[all[a]].Prior > p.Hypotheses[all[b]].Prior })
+	var order [][]int
+	var kins []string
+	for _, h := range all {
+		kin := p.Hypotheses[h].Kin
+		at := find(kins, kin)
+		if kin == "" || at < 0 {
+			at = len(order)
+			order, kins = append(order, nil), append(kins, kin)
+		}
+		order[at] = append(order[at], h)
+	}
+	return order
 }
 
 // group returns the index of id, which it appends when it is new.
@@ -132,20 +150,21 @@ func (t *Table) compute(ctx context.Context, workers int, want []int, progress f
 		wait.Go(func() {
 			for {
 				at := int(next.Add(1)) - 1
-				if at >= len(t.order) || ctx.Err() != nil {
+				if at >= len(t.order) {
 					return
 				}
-				h := t.order[at]
-				row, err := t.computeRow(ctx, h, want)
-				if err != nil {
-					return // cancelled
+				for _, h := range t.order[at] {
+					row, err := t.computeRow(ctx, h, want)
+					if err != nil {
+						return // cancelled
+					}
+					telling.Lock()
+					t.rows[h].Store(row)
+					if progress != nil {
+						progress(t.Progress())
+					}
+					telling.Unlock()
 				}
-				telling.Lock()
-				t.rows[h].Store(row)
-				if progress != nil {
-					progress(t.Progress())
-				}
-				telling.Unlock()
 			}
 		})
 	}
