@@ -19,7 +19,7 @@ var faces = []struct {
 	face
 }{
 	{"reservoir_marks", face{kind: "reservoir", long: 100}},
-	{"water_tester", face{kind: "tester"}},
+	{"water_tester", face{kind: "tester", long: 1}},
 	{"floor_rule", face{kind: "rule", long: 10, lo: 0, hi: 200}},
 	{"dial_indicator", face{kind: "dial_indicator", long: 0.1, lo: 0, hi: 1}},
 	{"thickness_gauge", face{kind: "thickness_gauge", long: 0.5, lo: 0, hi: 25}},
@@ -120,7 +120,7 @@ func (s *Session) instrument() *InstrumentView {
 			v.Words = append(v.Words, Action{Key: letter(i), Label: s.sayWord(r.check, w), Enabled: true,
 				Act: Act{Do: Write, What: name, Text: w}})
 		}
-	case "thermometer", "tester":
+	case "thermometer":
 		v.Digits = figure(m, r.display)
 		v.Marks = s.say("marks." + f.kind)
 	default:

@@ -62,6 +62,8 @@ func (s *Session) plan() *PlanView {
 	}
 	for w := range physics.Wheel(physics.NumWheels) {
 		p.OnStand[w] = s.setup.stands("stand@" + w.String())
+		p.NutsSlack[w] = s.setup.stands("slacken_nuts@" + w.String())
+		p.DiscHot[w] = !s.setup.stands("cool_disc@" + w.String())
 		p.WheelOff[w] = s.setup.stands("wheel_off@" + w.String())
 	}
 	if s.repaired != nil {

@@ -16,7 +16,9 @@ type PlanView struct {
 	Handbrake bool    // handbrake on
 	Lifted    [2]bool // front and rear end on the jack
 	OnStand   [4]bool // by physics.Wheel
+	NutsSlack [4]bool
 	WheelOff  [4]bool
+	DiscHot   [4]bool
 	NewParts  [4][]string // parts renewed at each wheel, in words; after the work
 }
 
@@ -33,7 +35,7 @@ type PlanPlace struct {
 // except a display that shows digits.
 type InstrumentView struct {
 	Check    string // instance
-	Kind     string // drawing: "stepped_feeler", "dial_indicator", "thickness_gauge", "rule", "thermometer", "reservoir", "pull_gauge", "stopwatch", "observation"
+	Kind     string // drawing: "stepped_feeler", "dial_indicator", "thickness_gauge", "rule", "thermometer", "reservoir", "tester", "pull_gauge", "pendulum", "tape", "observation"
 	Name     string
 	Question string
 	Unit     string

@@ -132,6 +132,19 @@ func (m *mount) check() string {
 	return id
 }
 
+// division says in words what a division of an instrument is; nothing where words
+// are chosen.
+func division(w *assets.Words, v *play.InstrumentView) string {
+	if len(v.Words) > 0 || !(v.Division > 0) {
+		return ""
+	}
+	id := "instrument.division." + v.Kind
+	if !w.Has(id) {
+		id = "instrument.division"
+	}
+	return w.Say(id, "division", figureOf(v.Division), "coarse", figureOf(5*v.Division), "unit", v.Unit, "lo", figureOf(v.Lo), "hi", figureOf(v.Hi))
+}
+
 // figureOf letters a mark of a scale. Marks are whole numbers or have one decimal.
 func figureOf(x float64) string {
 	n := int(x + 0.5)

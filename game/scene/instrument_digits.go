@@ -1,6 +1,8 @@
 package scene
 
 import (
+	"math"
+
 	"evenwear/game/draw"
 )
 
@@ -33,24 +35,53 @@ func (m *mount) thermometer() {
 	m.display(214, 124, 98, 48)
 }
 
-// tester draws the water tester over the cup of brake fluid; its display shows
-// its digits.
+// tester draws the water tester with its prongs in the cup of brake fluid and its
+// needle on an arc.
 func (m *mount) tester() {
+	v := m.v
+	x, ok := m.needle(0)
+	if !ok || !(v.Hi > v.Lo) || !(v.Division > 0) {
+		return
+	}
 	c, th := m.c, m.c.Theme
-	m.box(84, 14, 162, 90, th.Body, draw.Visible)
-	m.display(104, 28, 122, 58)
-	m.box(146, 104, 38, 34, th.Piston, draw.Visible)
-	fluid := m.rect(92, 178, 146, 56).Corners()
+	m.box(50, 4, 230, 136, th.Panel, draw.Visible)
+	s := arc{c: m.at(165, 124), a: -1.2, b: 1.2, lo: v.Lo, hi: v.Hi}
+	const r = 106.0
+	c.Arc(s.c, r*m.k, -math.Pi/2-1.2, -math.Pi/2+1.2, draw.Thin)
+	first, count := marks(v.Lo, v.Hi, v.Division)
+	long := every(v.Long, v.Division)
+	st := m.style(draw.SmallText).To(draw.Middle)
+	for i := first; i < first+count; i++ {
+		at := float64(i) * v.Division
+		l := 6.0
+		switch {
+		case i%long == 0:
+			l = 13
+			p := s.at(at, (r-22)*m.k)
+			p.Y += st.Size * 0.36
+			c.Text(p, st, th.Ink, figureOf(at))
+		case long%2 == 0 && i%(long/2) == 0:
+			l = 10
+		}
+		c.Line(s.at(at, r*m.k), s.at(at, (r-l)*m.k), draw.Thin)
+	}
+	ink := th.Ink
+	c.Line(s.c, s.at(min(max(x, v.Lo), v.Hi), (r-1)*m.k), draw.Visible.Wide(1.6))
+	c.Circle(s.c, 5*m.k, &ink, draw.Pen{})
+	m.say(272, 132, draw.Right, "instrument.water")
+
+	m.box(146, 140, 38, 14, th.Piston, draw.Visible)
+	fluid := m.rect(92, 190, 146, 48).Corners()
 	c.Level(fluid[:], 1, fluid[0])
 	c.Line(fluid[0], fluid[1], draw.Thin)
 	for _, x := range [2]float64{154, 170} { // the prongs
-		m.box(x, 138, 6, 72, th.Pin, draw.Visible)
+		m.box(x, 154, 6, 62, th.Pin, draw.Visible)
 	}
-	c.Polyline([]draw.Pt{m.at(92, 156), m.at(92, 234), m.at(238, 234), m.at(238, 156)}, draw.Visible)
-	m.say(262, 196, draw.Left, "instrument.fluid")
-	m.leader(258, 192, 220, 206)
-	m.say(196, 126, draw.Left, "instrument.prongs")
-	m.line(194, 128, 177, 150, draw.Thin)
+	c.Polyline([]draw.Pt{m.at(92, 170), m.at(92, 238), m.at(238, 238), m.at(238, 170)}, draw.Visible)
+	m.say(262, 206, draw.Left, "instrument.fluid")
+	m.leader(258, 202, 220, 216)
+	m.say(196, 164, draw.Left, "instrument.prongs")
+	m.line(194, 162, 177, 172, draw.Thin)
 }
 
 // display draws a display with its digits and unit as large as fits.

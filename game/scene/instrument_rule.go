@@ -41,10 +41,10 @@ func (m *mount) rule() {
 
 // ruleDetail enlarges the rule about a position: a division is five units.
 func (m *mount) ruleDetail(v, top float64, first bool) {
-	const h, half = 100.0, 10.0
+	const h, half, clear = 100.0, 9.0, 5.0 // a figure at either end stands clear of the edge
 	x := 206.0
 	lo, hi := window(v, half*m.v.Division, m.v.Division)
-	s := ruler{m.at(x, top+4+h), m.at(x, top+4), lo, hi}
+	s := ruler{m.at(x, top+4+h-clear), m.at(x, top+4+clear), lo, hi}
 	m.box(x, top+4, 60, h, m.c.Theme.Panel, draw.Thin)
 	m.graduate(&s, m.v.Division, m.v.Long, 18*m.k, right)
 	p := s.at(v)

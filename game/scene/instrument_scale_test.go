@@ -83,6 +83,7 @@ func TestPointersStandAtTheirValues(t *testing.T) {
 		{"pendulum enlarged: −0.7 to 0", shownAs(t, "pull", -0.34), false, 221, 31, 299,
 			[]float64{165 - 121.5, 165 - 87.75, 165 - 54, 165 - 20.25, 165 + 13.5, 165 + 47.25, 165 + 81, 165 + 114.75}},
 		{"reservoir, 40 %", shownAs(t, "reservoir_level", 40), true, 124, 60, 140, []float64{206 - 146.0/150*70}},
+		{"water tester, 2.6 %", shownAs(t, "fluid_water", 2.6), false, 72, 130, 200, []float64{165 + 52*math.Tan(2.4*0.1/5)}},
 		{"rule, pressed at 106 mm", shownAs(t, "pedal_travel", 168, 106), true, 142, 70, 230, []float64{236 - 1.12*106}},
 		{"rule enlarged: 110 mm, edge at 106, 100 mm", shownAs(t, "pedal_travel", 168, 106), true, 223, 142, 232, []float64{168, 188, 218}},
 		{"feeler, 8.5: the end of step 8", shownAs(t, "lining_outer_upper@front_left", 8.5), false, 144, 172.5, 180, []float64{246 - 9*8}},

@@ -28,7 +28,7 @@ var shown = []play.InstrumentView{
 	{Check: "thickness_variation@front_left", Kind: "thickness_gauge", Unit: "mm", Division: 0.01, Long: 0.5, Lo: 0, Hi: 25, Needle: []float64{10.02, 9.98}},
 	{Check: "temperature@front_left", Kind: "thermometer", Unit: "°C", Division: 1, Lo: -20, Hi: 500, Digits: "148"},
 	{Check: "reservoir_level", Kind: "reservoir", Unit: "%", Division: 10, Long: 100, Lo: -30, Hi: 120, Needle: []float64{40}},
-	{Check: "fluid_water", Kind: "tester", Unit: "%", Division: 0.1, Lo: 0, Hi: 5, Digits: "2.6"},
+	{Check: "fluid_water", Kind: "tester", Unit: "%", Division: 0.1, Long: 1, Lo: 0, Hi: 5, Needle: []float64{2.6}},
 	{Check: "pin_upper@front_left", Kind: "pull_gauge", Unit: "N", Division: 10, Long: 100, Lo: 0, Hi: 500, Half: "upper", Needle: []float64{270}},
 	{Check: "push_piston@front_left", Kind: "pull_gauge", Unit: "N", Division: 50, Long: 500, Lo: 0, Hi: 3000, Needle: []float64{1350}},
 	{Check: "pull", Kind: "pendulum", Unit: "m/s²", Division: 0.02, Long: 0.1, Lo: -2, Hi: 2, Needle: []float64{-0.34}},

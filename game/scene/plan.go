@@ -1,6 +1,7 @@
 package scene
 
 import (
+	"math"
 	"strconv"
 
 	"evenwear/game/draw"
@@ -46,18 +47,51 @@ func drawPlan(c *draw.Canvas, p *play.PlanView) {
 				c.Outline([]draw.Pt{{X: at.X, Y: y}, {X: at.X + 6, Y: y + 9}, {X: at.X - 6, Y: y + 9}}, draw.Thin)
 			}
 		}
+		outward := -1.0
+		if w%2 == 1 {
+			outward = 1
+		}
+		if p.NutsSlack[w] {
+			slackNut(c, draw.Pt{X: at.X + 13*outward, Y: at.Y - 33})
+		}
+		if p.DiscHot[w] {
+			hotDisc(c, draw.Pt{X: at.X + 14*outward, Y: at.Y + 33})
+		}
 		inward := 22.0
 		if w%2 == 1 {
 			inward = -inward
 		}
 		foot := draw.Pt{X: at.X + inward, Y: at.Y + 34}
-		switch {
-		case p.OnStand[w]:
+		if p.OnStand[w] {
 			c.Box(draw.Rect{X: foot.X - 2, Y: foot.Y - 12, W: 4, H: 6}, &th.Ink, draw.Thin)
 			c.Outline([]draw.Pt{{X: foot.X - 5, Y: foot.Y - 6}, {X: foot.X + 5, Y: foot.Y - 6}, {X: foot.X + 9, Y: foot.Y + 3}, {X: foot.X - 9, Y: foot.Y + 3}}, draw.Visible)
-		case p.Lifted[axle] && w%2 == 0:
-			c.Circle(draw.Pt{X: 141, Y: at.Y}, 6, &th.Paper, draw.Visible)
 		}
+		if p.Lifted[axle] && w%2 == 0 {
+			c.Circle(draw.Pt{X: 141, Y: at.Y + 30}, 6, &th.Paper, draw.Visible) // clear of the bonnet key
+		}
+	}
+}
+
+// slackNut is a wheel nut that is loose: a hexagon and the turn it was given.
+func slackNut(c *draw.Canvas, at draw.Pt) {
+	var o [6]draw.Pt
+	for i := range o {
+		sin, cos := math.Sincos(float64(i) * math.Pi / 3)
+		o[i] = at.Add(draw.Pt{X: 4 * cos, Y: 4 * sin})
+	}
+	c.Polygon(o[:], c.Theme.Panel)
+	c.Outline(o[:], draw.Thin)
+	c.Arc(at, 7, -2.6, -0.5, draw.Thin)
+}
+
+// hotDisc is heat that rises: two wavy strokes.
+func hotDisc(c *draw.Canvas, at draw.Pt) {
+	for _, x := range [2]float64{-3, 3} {
+		var o [9]draw.Pt
+		for i := range o {
+			o[i] = at.Add(draw.Pt{X: x + 1.6*math.Sin(float64(i)*math.Pi/4), Y: 6 - 1.5*float64(i)})
+		}
+		c.Polyline(o[:], draw.Thin.In(c.Theme.Caution).Wide(1.5))
 	}
 }
 

@@ -2,9 +2,9 @@ package scene
 
 import (
 	"strings"
+	"unicode"
 
 	"evenwear/game/draw"
-	"evenwear/game/play"
 	"evenwear/game/widget"
 )
 
@@ -22,8 +22,8 @@ type stations struct {
 	turning bool
 	late    int // notebook lines scrolled back
 	help    bool
-	big     bool    // the instrument is enlarged
-	look    draw.Pt // [1] what of it stands in the middle then, 0 to 1 either way
+	look    look
+	scale   string // the division of the instrument, in words
 	cells   []Cell
 }
 
@@ -63,7 +63,8 @@ func (s *stations) layout() {
 	} else if s.reading != v.Check {
 		s.reading, s.field.Text, s.field.Focused = v.Check, "", len(v.Words) == 0
 		s.swing, s.turning = 0, len(v.Needle) > 2 && !s.app.Calm
-		s.big, s.look = false, draw.Pt{X: 0.5, Y: 0.5}
+		s.look = look{at: draw.Pt{X: 0.5, Y: 0.5}}
+		s.scale = division(s.words, v)
 	}
 	s.keys = s.keys[:0]
 	s.header()
@@ -96,131 +97,6 @@ func (s *stations) add(id string, panel int, k widget.Key, do func()) {
 	s.keys = append(s.keys, stationKey{Key: k, id: id, panel: panel, do: do})
 }
 
-// addAct adds a key for one of the view's actions.
-func (s *stations) addAct(id string, panel int, r draw.Rect, a play.Action) {
-	label := a.Label
-	if r.W < 300 {
-		label = s.short(a)
-	}
-	k := widget.Key{Rect: r, Label: label, Letter: a.Key, Off: !a.Enabled && !a.Chosen, Chosen: a.Chosen, Left: true, Size: 14}
-	if a.Minutes > 0 {
-		k.Value = s.minutes(a.Minutes)
-	}
-	s.keys = append(s.keys, stationKey{Key: k, id: id, panel: panel, why: a.Why, do: func() { s.do(a.Act) }})
-}
-
-// short is a name that fits a key: the wording's short one where it has it.
-func (s *stations) short(a play.Action) string {
-	what, _, _ := strings.Cut(a.Act.What, "@")
-	if id := "stations.short." + what; a.Act.Do != play.Write && s.words.Has(id) {
-		return s.word(id)
-	}
-	return a.Label
-}
-
-// minutes is a duration as it stands on a key.
-func (j *Job) minutes(m float64) string {
-	if m != float64(int(m)) {
-		return j.num(m, 1)
-	}
-	return j.num(m, 0)
-}
-
-func (s *stations) header() {
-	h := 28.0
-	if s.app.Touch {
-		h = 44
-	}
-	y := 18 + (44-h)/2
-	s.add("leave", panelTop, widget.Key{Rect: draw.Rect{X: 1156, Y: y, W: 100, H: h}, Label: s.word("stations.leave"), Letter: "Esc"}, s.out)
-	if n := node(s.view, "to_call"); n != nil && len(n.Actions) > 0 {
-		a := n.Actions[0]
-		s.add("call", panelTop, widget.Key{Rect: draw.Rect{X: 1050, Y: y, W: 98, H: h}, Label: s.word("stations.call"), Letter: a.Key, Off: !a.Enabled},
-			func() { s.do(a.Act) })
-	}
-	s.add("help", panelTop, widget.Key{Rect: draw.Rect{X: 952, Y: y, W: 90, H: h}, Label: s.word("stations.help"), Letter: "F1", Chosen: s.help},
-		func() { s.help = !s.help })
-}
-
-func (s *stations) placeKeys() {
-	for i := range s.view.Plan.Places {
-		p := &s.view.Plan.Places[i]
-		a := p.Action
-		s.add("place."+p.ID, panelPlan, widget.Key{Rect: planKeys[p.ID], Letter: a.Key, Off: !a.Enabled && !p.Here}, func() { s.do(a.Act) })
-	}
-}
-
-// workKeys are the preparations of this place.
-func (s *stations) workKeys() {
-	n := node(s.view, "")
-	for i := range s.view.Nodes {
-		if k := &s.view.Nodes[i]; k.Role == "choice" && len(k.Actions) > 0 && k.Actions[0].Act.Do == play.Prepare {
-			n = k
-		}
-	}
-	if n == nil {
-		return
-	}
-	columns := 1 + (len(n.Actions)-1)/8
-	if s.app.Touch {
-		columns = 2
-	}
-	for i, r := range (widget.Metrics{Touch: s.app.Touch}).Grid(draw.Rect{X: 883, Y: 374, W: 372}, columns, len(n.Actions), 4) {
-		s.addAct("work."+n.Actions[i].Act.What, panelWorks, r, n.Actions[i])
-		if k := &s.keys[len(s.keys)-1]; n.Actions[i].Chosen && !n.Actions[i].Enabled {
-			k.tick = true
-		}
-	}
-}
-
-// checks are what can be looked at here. By touch, where keys are large, what the
-// car's state rules out is left away and counted.
-func (s *stations) checks() (list []play.Action, away int) {
-	n := node(s.view, "checks")
-	if n == nil {
-		return nil, 0
-	}
-	if !s.app.Touch {
-		return n.Actions, 0
-	}
-	for _, a := range n.Actions {
-		if a.Enabled {
-			list = append(list, a)
-		}
-	}
-	return list, len(n.Actions) - len(list)
-}
-
-func (s *stations) checkKeys() {
-	w := (760 - 6*float64(checkColumns-1)) / checkColumns
-	y := s.split() + 23
-	list, _ := s.checks()
-	for i, a := range list {
-		r := draw.Rect{X: 27 + float64(i%checkColumns)*(w+6), Y: y + float64(i/checkColumns)*s.pitch(), W: w, H: s.pitch() - 3}
-		s.addAct("check."+a.Act.What, panelChecks, r, a)
-	}
-}
-
-const checkColumns = 3
-
-// pitch is from row to row of the checks [unit].
-func (s *stations) pitch() float64 {
-	if s.app.Touch {
-		return 47
-	}
-	return 32
-}
-
-// split is where the checks begin [unit]: a wheel has more of them than a seat.
-func (s *stations) split() float64 {
-	list, _ := s.checks()
-	if s.view.Instrument != nil || len(list) == 0 {
-		return 596
-	}
-	rows := (len(list) + checkColumns - 1) / checkColumns
-	return min(596, 678-s.pitch()*float64(rows))
-}
-
 func (s *stations) turn() {
 	if s.app.Calm { // a step by hand
 		s.swing += 1.0 / 24
@@ -241,6 +117,9 @@ func (s *stations) write() {
 // Handle works the sheet by key, mouse or finger.
 func (s *stations) Handle(e widget.Event) {
 	s.fresh()
+	if s.looked(e) || e.Kind == widget.PointerMove || e.Kind == widget.PointerUp {
+		return
+	}
 	defer func() {
 		s.Job.stamp = s.Job.stamp.add(5)
 		if s.Job.sheet == Scene(s) {
@@ -250,8 +129,6 @@ func (s *stations) Handle(e widget.Event) {
 	v := s.view.Instrument
 	if e.Kind == widget.KeyDown && v != nil {
 		switch {
-		case s.big && s.pan(e.Key):
-			return
 		case e.Key == "Delete" && s.field.Text == "":
 			s.do(v.Skip.Act)
 			return
@@ -260,7 +137,11 @@ func (s *stations) Handle(e widget.Event) {
 			return
 		}
 	}
-	if s.field.Handle(e) {
+	if e.Kind == widget.KeyDown && v == nil && e.Key == "Delete" && s.strike() || s.field.Handle(e) {
+		return
+	}
+	if e.Kind == widget.TextIn && s.field.Focused && unicode.IsLetter(e.Rune) && !s.shows(e.Rune) {
+		s.view.Notice = s.fill("stations.no_figure", "text", string(e.Rune))
 		return
 	}
 	id := s.targets.Handle(e)
@@ -289,6 +170,26 @@ func (s *stations) Handle(e widget.Event) {
 	}
 }
 
+// shows reports whether a key shows a letter.
+func (s *stations) shows(r rune) bool {
+	_, ok := s.targets.ByKey(string(unicode.ToUpper(r)))
+	return ok
+}
+
+// looked gives an event to the instrument that waits to be read.
+func (s *stations) looked(e widget.Event) bool {
+	v := s.view.Instrument
+	if v == nil || len(v.Words) > 0 || s.help {
+		return false
+	}
+	was := s.look.big
+	took := s.look.handle(e, wholeFrame, s.field.Focused && s.field.Text == "")
+	if was != s.look.big {
+		s.layout()
+	}
+	return took
+}
+
 // turnTime is one slow turn of a disc by hand [ms].
 const turnTime = 6000
 
@@ -314,10 +215,10 @@ func (s *stations) fresh() {
 // StillStamp changes with the view, focus and field.
 func (s *stations) StillStamp() uint64 {
 	s.fresh()
-	return uint64(newStamp.flag(s.help).flag(s.big).text(s.targets.Focus).text(s.field.Text).flag(s.field.Focused).flag(s.turning).flag(s.app.Touch).
+	return uint64(newStamp.flag(s.help).flag(s.look.big).text(s.targets.Focus).text(s.field.Text).flag(s.field.Focused).flag(s.turning).flag(s.app.Touch).
 		add(uint64(s.late)).text(s.app.theme.Name))
 }
 
 func (s *stations) centreStamp() uint64 {
-	return uint64(newStamp.num(s.swing, 1.0/720).add(uint64(s.Job.stamp)).flag(s.help).flag(s.big).num(s.look.X, 0.01).num(s.look.Y, 0.01))
+	return uint64(newStamp.num(s.swing, 1.0/720).add(uint64(s.Job.stamp)).flag(s.help).flag(s.look.big).num(s.look.at.X, 0.001).num(s.look.at.Y, 0.001))
 }

@@ -4,12 +4,8 @@ import (
 	"strings"
 
 	"evenwear/game/draw"
-	"evenwear/game/play"
 	"evenwear/game/widget"
 )
-
-// noteRows is how many lines of the notebook are in sight.
-const noteRows = 7
 
 // Still draws all but the centre.
 func (s *stations) Still(c *draw.Canvas) {
@@ -93,86 +89,6 @@ func (s *stations) drawPlanPanel(c *draw.Canvas) {
 	planLegend(c, s.lettering, s.view.Plan, s.split()-10)
 }
 
-// noteKeys are the keys that strike a line of the notebook out, and scroll it.
-func (s *stations) noteKeys() {
-	notes := s.view.Notebook
-	s.late = min(s.late, max(0, len(notes)-noteRows))
-	first := max(0, len(notes)-noteRows-s.late)
-	if s.view.Instrument == nil {
-		for i := first; i < min(len(notes), first+noteRows); i++ {
-			if n := node(s.view, "note"+s.num(float64(i+1), 0)); n != nil && len(n.Actions) > 0 {
-				a := n.Actions[0]
-				s.add(n.ID, panelNotes, widget.Key{Rect: draw.Rect{X: 1230, Y: 117 + float64(i-first)*28, W: 26, H: 24}, Label: "−"}, func() { s.do(a.Act) })
-			}
-		}
-	}
-	if len(notes) > noteRows {
-		s.add("earlier", panelNotes, widget.Key{Rect: draw.Rect{X: 1040, Y: 313, W: 104, H: 24}, Label: s.word("stations.earlier"), Off: first == 0, Size: 13}, func() { s.late++ })
-		s.add("later", panelNotes, widget.Key{Rect: draw.Rect{X: 1150, Y: 313, W: 104, H: 24}, Label: s.word("stations.later"), Off: s.late == 0, Size: 13}, func() { s.late-- })
-	}
-}
-
-func (s *stations) notebook(c *draw.Canvas) {
-	th := c.Theme
-	c.Text(draw.Pt{X: 884, Y: 84}, draw.HeadingText, th.Ink, s.word("stations.notebook"))
-	c.Text(draw.Pt{X: 1252, Y: 84}, draw.LabelText.To(draw.Right), th.Ink,
-		s.words.Say("stations.readings", "n", s.view.Title.Readings, "minutes", s.minutes(s.noteMinutes())))
-	y := 107.0
-	for _, h := range []struct {
-		x  float64
-		id string
-		to draw.Align
-	}{{884, "where", draw.Left}, {960, "what", draw.Left}, {1162, "value", draw.Right}, {1167, "unit", draw.Left}, {1225, "min", draw.Right}, {1254, "out", draw.Right}} {
-		c.Text(draw.Pt{X: h.x, Y: y}, draw.SmallText.To(h.to), th.Ink, s.word("stations.head_"+h.id))
-	}
-	c.Line(draw.Pt{X: 884, Y: 112}, draw.Pt{X: 1254, Y: 112}, draw.Thin)
-	notes := s.view.Notebook
-	first := max(0, len(notes)-noteRows-s.late)
-	for i := first; i < min(len(notes), first+noteRows); i++ {
-		n := &notes[i]
-		y := 133 + float64(i-first)*28
-		c.Text(draw.Pt{X: 884, Y: y}, draw.SmallText, th.Ink, fit(c, s.lettering, n.Where, draw.SmallText, 74))
-		c.Text(draw.Pt{X: 1225, Y: y}, draw.SmallText.To(draw.Right), th.Ink, s.minutes(n.Minutes))
-		c.Text(draw.Pt{X: 960, Y: y}, draw.SmallText, th.Ink, fit(c, s.lettering, s.noteName(n), draw.SmallText, 144))
-		if n.Written == "" {
-			box := draw.Rect{X: 880, Y: y - 18, W: 374, H: 25}
-			pts := box.Corners()
-			c.Outline(pts[:], draw.Hidden)
-		}
-		if n.Written == s.word("play.not_read") {
-			n.Unit = ""
-		}
-		hand := draw.HandText.At(17)
-		room := 1160 - 960 - c.Measure(draw.SmallText, fit(c, s.lettering, s.noteName(n), draw.SmallText, 144)) - 8
-		c.Text(draw.Pt{X: 1162, Y: y}, hand.To(draw.Right), th.Graphite, fit(c, s.lettering, n.Written, hand, max(60, room)))
-		c.Text(draw.Pt{X: 1167, Y: y}, draw.SmallText, th.Ink, fit(c, s.lettering, n.Unit, draw.SmallText, 34))
-		if n.Struck {
-			c.Pencil([]draw.Pt{{X: 884, Y: y - 5}, {X: 1222, Y: y - 4}})
-		}
-		c.Line(draw.Pt{X: 884, Y: y + 8}, draw.Pt{X: 1226, Y: y + 8}, draw.Thin.Wide(0.6))
-	}
-	if len(notes) == 0 {
-		c.Paragraph(draw.Pt{X: 884, Y: 134}, draw.SentenceText, th.Ink, s.word("stations.empty"), 360)
-	}
-}
-
-// noteMinutes is what the readings took, preparations left out.
-func (s *stations) noteMinutes() (m float64) {
-	for i := range s.view.Notebook {
-		m += s.view.Notebook[i].Minutes
-	}
-	return m
-}
-
-// noteName is what a line was, as short as on its key.
-func (s *stations) noteName(n *play.NoteView) string {
-	what, _, _ := strings.Cut(n.Check, "@")
-	if id := "stations.short." + what; s.words.Has(id) {
-		return s.word(id)
-	}
-	return n.What
-}
-
 // preparation says how the car stands, and what is at stake here.
 func (s *stations) preparation(c *draw.Canvas) {
 	th := c.Theme
@@ -243,17 +159,19 @@ func (s *stations) centre(c *draw.Canvas) {
 		return
 	}
 	if v := s.view.Instrument; v != nil {
-		drawInstrument(c, s.words, v, s.frame(), s.swing)
-		if s.big {
-			c.TextOn(draw.Pt{X: 860, Y: 84}, draw.SmallText.To(draw.Right), th.Ink, th.Paper, s.word("stations.enlarged"))
+		drawInstrument(c, s.words, v, s.look.frame(), s.swing)
+		scale := s.scale
+		if s.look.big {
+			scale = s.fill("stations.enlarged", "scale", scale)
 		}
-		name := fit(c, s.lettering, v.Name, draw.HeadingText, 500)
+		c.TextOn(draw.Pt{X: 862, Y: 84}, draw.SmallText.To(draw.Right), th.Ink, th.Paper, scale)
+		name := fit(c, s.lettering, v.Name, draw.HeadingText, 570-c.Measure(draw.SmallText, scale))
 		c.Fill(draw.Rect{X: 266, Y: 66, W: 14 + c.Measure(draw.HeadingText, name), H: 24}, th.Paper)
 		c.Text(draw.Pt{X: 274, Y: 84}, draw.HeadingText, th.Ink, name)
 		return
 	}
 	c.Text(draw.Pt{X: 274, Y: 84}, draw.HeadingText, th.Ink, s.view.Title.Place)
-	y, end := 112.0, s.split()-8
+	y, end := 112.0, min(s.split(), centreArea.Y+centreArea.H)-8
 	say := s.view.Notice
 	if say == "" {
 		say = s.word("stations.pick")

@@ -16,7 +16,7 @@ func Read(v *play.InstrumentView, choose func(perception string) string) (string
 	switch v.Kind {
 	case "observation":
 		return choose(v.Marks), nil
-	case "thermometer", "tester":
+	case "thermometer":
 		return v.Digits, nil
 	case "stepped_feeler":
 		return feeler(v)

@@ -1,0 +1,138 @@
+package scene
+
+import (
+	"image/png"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"evenwear/game/draw"
+	"evenwear/game/play"
+	"evenwear/game/play/playtest"
+	"evenwear/physics/inspect"
+)
+
+// readyForRoad looks at what must be looked at before a car is driven, and drives.
+var readyForRoad = []play.Act{
+	{Do: play.Go, What: "seat"}, {Do: play.Check, What: "pedal_travel"}, {Do: play.Write, Text: "50"},
+	{Do: play.Check, What: "hold_sink"}, {Do: play.Write, Text: "0"}, {Do: play.Go, What: "front_left"},
+	{Do: play.Check, What: "wetness@front_left"}, {Do: play.Write, Text: "dry"},
+	{Do: play.Check, What: "opening_outer@front_left"}, {Do: play.Write, Text: "plenty"},
+	{Do: play.Go, What: "road"}, {Do: play.Prepare, What: "clear_road"}, {Do: play.Prepare, What: "stop_50"}, {Do: play.Prepare, What: "drive"},
+}
+
+// everyCheck makes each check once, at the first wheel that allows it, and calls
+// see while its instrument waits to be read; see writes or skips it.
+func everyCheck(t *testing.T, a *App, see func(j *Job, inst inspect.Instance)) {
+	t.Helper()
+	done := map[inspect.ID]bool{}
+	for _, acts := range [][]play.Act{nil, wheelOffActs, readyForRoad} {
+		j, _ := openJob(t, a, "warm_wheel", 3)
+		for _, act := range acts {
+			if !j.do(act) {
+				t.Fatalf("%+v: %s", act, j.view.Notice)
+			}
+		}
+		for _, inst := range inspect.Instances() {
+			c, _ := inspect.Find(inst.Check)
+			place := string(c.Station)
+			if inst.PerWheel && c.Station != inspect.Road {
+				place = inst.Wheel.String()
+			}
+			if done[inst.Check] || !j.do(play.Act{Do: play.Go, What: place}) || !j.do(play.Act{Do: play.Check, What: inst.String()}) || j.view.Instrument == nil {
+				continue
+			}
+			done[inst.Check] = true
+			see(j, inst)
+			if j.view.Instrument != nil {
+				t.Fatalf("%s still waits to be read", inst)
+			}
+		}
+	}
+	if want := len(inspect.All()); len(done) != want {
+		t.Fatalf("%d of %d checks were reached", len(done), want)
+	}
+}
+
+// TestEveryCheckIsReadByItsMarks: an eye that goes by the marks alone can read
+// each instrument, what it reads is taken and stands in the notebook under a name
+// that is not cut, and the division is stated in words.
+func TestEveryCheckIsReadByItsMarks(t *testing.T) {
+	a := testApp(t, false)
+	see := perceived(t, a)
+	everyCheck(t, a, func(j *Job, inst inspect.Instance) {
+		s := j.sheet.(*stations)
+		s.fresh()
+		v := j.view.Instrument
+		if len(v.Words) == 0 && !strings.Contains(s.scale, v.Unit) {
+			t.Errorf("%s states its division as %q, without its unit %s", inst, s.scale, v.Unit)
+		}
+		text, err := playtest.Read(v, func(p string) string { return see(string(inst.Check), p) })
+		if err != nil {
+			t.Errorf("%s: %v", inst, err)
+			j.do(v.Skip.Act)
+			return
+		}
+		if !j.do(play.Act{Do: play.Write, What: v.Check, Text: text}) {
+			t.Errorf("%s: %q was refused: %s", inst, text, j.view.Notice)
+			j.do(v.Skip.Act)
+			return
+		}
+		n := j.view.Notebook[len(j.view.Notebook)-1]
+		c, p := a.still, s.page()
+		for _, room := range []struct {
+			text string
+			st   draw.TextStyle
+			w    float64
+		}{
+			{s.noteWhere(&n), draw.SmallText, p.what - 890},
+			{n.Unit, draw.SmallText, 34},
+			{n.Written, draw.HandText.At(17), 130},
+			{s.noteName(&n), draw.SmallText, p.value - p.what - 8 - max(c.Measure(draw.HandText.At(17), n.Written), c.Measure(draw.HandText.At(17), s.word("play.not_read")))},
+		} {
+			if w := c.Measure(room.st, room.text); w > room.w {
+				t.Errorf("%s: the notebook cuts %q: %.0f wide, there is room for %.0f", inst, room.text, w, room.w)
+			}
+		}
+	})
+}
+
+// TestEveryCheckIsDrawn draws the sheet of each check. With SHEETS set to a folder
+// the pictures are left there to be looked at.
+func TestEveryCheckIsDrawn(t *testing.T) {
+	folder := os.Getenv("SHEETS")
+	if testing.Short() {
+		t.Skip("draws 66 sheets")
+	}
+	for _, slate := range []bool{false, true} {
+		a := testApp(t, slate)
+		everyCheck(t, a, func(j *Job, inst inspect.Instance) {
+			img, _ := a.Draw()
+			ground := img.RGBAAt(268, 120)
+			same := true
+			for y := 100; y < 525; y++ {
+				for x := 266; x < 870; x++ {
+					same = same && img.RGBAAt(x, y) == ground
+				}
+			}
+			if same {
+				t.Errorf("%s: nothing is seen", inst)
+			}
+			if folder != "" {
+				f, err := os.Create(filepath.Join(folder, a.theme.Name+"-"+string(inst.Check)+".png"))
+				if err == nil {
+					err = png.Encode(f, img)
+				}
+				if err != nil {
+					t.Fatal(err)
+				}
+				f.Close()
+			}
+			j.do(j.view.Instrument.Skip.Act)
+		})
+		if folder == "" {
+			return // the other theme draws the same things
+		}
+	}
+}
