@@ -22,7 +22,7 @@ type stations struct {
 	turning bool
 	late    int // notebook lines scrolled back
 	help    bool
-	look    look
+	look    closeness
 	scale   string // the division of the instrument, in words
 	cells   []Cell
 }
@@ -63,7 +63,7 @@ func (s *stations) layout() {
 	} else if s.reading != v.Check {
 		s.reading, s.field.Text, s.field.Focused = v.Check, "", len(v.Words) == 0
 		s.swing, s.turning = 0, len(v.Needle) > 2 && !s.app.Calm
-		s.look = look{at: draw.Pt{X: 0.5, Y: 0.5}}
+		s.look = closeness{at: draw.Pt{X: 0.5, Y: 0.5}}
 		s.scale = division(s.words, v)
 	}
 	s.keys = s.keys[:0]

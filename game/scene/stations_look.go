@@ -20,8 +20,8 @@ const (
 // tapReach is how far a finger may slip in a tap [unit].
 const tapReach = 6.0
 
-// A look is how an instrument is looked at.
-type look struct {
+// A closeness is how an instrument is looked at.
+type closeness struct {
 	big  bool
 	at   draw.Pt // [1] what of it stands in the middle then, 0 to 1 either way
 	held bool    // a pointer is down on it
@@ -49,7 +49,7 @@ func (s *stations) lookKeys() {
 }
 
 // pan moves what is seen of an enlarged instrument; it says whether key does.
-func (l *look) pan(key string) bool {
+func (l *closeness) pan(key string) bool {
 	for _, p := range panKeys {
 		if p.key == key {
 			l.move(p.dx*panStep, p.dy*panStep)
@@ -59,19 +59,19 @@ func (l *look) pan(key string) bool {
 	return false
 }
 
-func (l *look) move(dx, dy float64) {
+func (l *closeness) move(dx, dy float64) {
 	l.at = draw.Pt{X: clamp(l.at.X+dx, 0, 1), Y: clamp(l.at.Y+dy, 0, 1)}
 }
 
 // enlarge enlarges about a place of the sheet that shows r whole.
-func (l *look) enlarge(p draw.Pt, r draw.Rect) {
+func (l *closeness) enlarge(p draw.Pt, r draw.Rect) {
 	l.big, l.at = true, draw.Pt{}
 	l.move((p.X-r.X)/r.W, (p.Y-r.Y)/r.H)
 }
 
 // handle takes what happens to the instrument itself, drawn whole in r, and says
 // whether it did. A minus reduces where it cannot begin a figure.
-func (l *look) handle(e widget.Event, r draw.Rect, minus bool) bool {
+func (l *closeness) handle(e widget.Event, r draw.Rect, minus bool) bool {
 	switch e.Kind {
 	case widget.KeyDown:
 		if l.big && e.Key == "-" && !minus {
@@ -123,7 +123,7 @@ var wholeFrame = draw.Rect{X: 274, Y: 94, W: 588, H: 430}
 
 // frame is where the instrument is drawn: larger than what is seen of it when
 // it is enlarged.
-func (l *look) frame() draw.Rect {
+func (l *closeness) frame() draw.Rect {
 	r := wholeFrame
 	if !l.big {
 		return r
