@@ -79,7 +79,7 @@ func (l *closeness) handle(e widget.Event, r draw.Rect, minus bool) bool {
 			return true
 		}
 		return l.big && l.pan(e.Key)
-	case widget.Wheel:
+	case widget.Wheel, widget.Pinch:
 		l.held = false
 		switch {
 		case !r.Contains(e.At) || e.Turn == 0:

@@ -126,6 +126,10 @@ func TestEnlarge(t *testing.T) {
 	if s.look.big {
 		t.Error("the wheel back does not show it whole")
 	}
+	a.Handle(widget.Event{Kind: widget.PointerDown, At: at, Touch: true})
+	a.Handle(widget.Event{Kind: widget.Pinch, At: at, Turn: -1, Touch: true})
+	a.Handle(widget.Event{Kind: widget.PointerUp, At: at, Touch: true})
+	shows("two fingers, the first let go after", at)
 	for range 40 {
 		s.look.pan("Left")
 		s.look.pan("Down")

@@ -13,6 +13,7 @@ const (
 	PointerMove             // At, Touch
 	PointerUp               // At, Touch
 	Wheel                   // At, Turn
+	Pinch                   // At, between two fingers; Turn −1 where they spread, 1 where they close
 )
 
 // An Event is one act of a hand, in sheet coordinates.

@@ -1,6 +1,8 @@
 package window
 
 import (
+	"math"
+
 	"github.com/hajimehoshi/ebiten/v2"
 	"github.com/hajimehoshi/ebiten/v2/inpututil"
 
@@ -18,8 +20,11 @@ type hands struct {
 	pads    []ebiten.GamepadID
 	mouseX  int
 	mouseY  int
+	button  bool // the mouse's is down
 	finger  ebiten.TouchID
 	one     bool // a finger is down
+	all     []ebiten.TouchID
+	spread  float64 // [px] between two fingers when they last acted; 0: not two
 	stick   float64
 }
 
@@ -67,6 +72,7 @@ func (h *hands) each(app *scene.App) {
 	h.keyboard(app)
 	h.mouse(app)
 	h.touch(app)
+	h.pinch(app)
 	h.gamepad(app)
 }
 
@@ -98,14 +104,14 @@ func (h *hands) mouse(app *scene.App) {
 	x, y := ebiten.CursorPosition()
 	at := app.Sheet(float64(x), float64(y))
 	left := ebiten.MouseButtonLeft
-	switch {
-	case inpututil.IsMouseButtonJustPressed(left):
-		h.touched = false
-		app.Handle(widget.Event{Kind: widget.PointerDown, At: at})
-	case inpututil.IsMouseButtonJustReleased(left):
-		app.Handle(widget.Event{Kind: widget.PointerUp, At: at})
-	case x != h.mouseX || y != h.mouseY:
+	if x != h.mouseX || y != h.mouseY {
 		app.Handle(widget.Event{Kind: widget.PointerMove, At: at})
+	}
+	if inpututil.IsMouseButtonJustPressed(left) {
+		h.touched = false
+	}
+	for _, k := range h.click(inpututil.IsMouseButtonJustPressed(left), inpututil.IsMouseButtonJustReleased(left)) {
+		app.Handle(widget.Event{Kind: k, At: at})
 	}
 	h.mouseX, h.mouseY = x, y
 	if _, turn := ebiten.Wheel(); turn != 0 {
@@ -113,7 +119,55 @@ func (h *hands) mouse(app *scene.App) {
 	}
 }
 
-// touch follows one finger; a second one is left alone.
+// click is what a button did within one tick, in the order of its doing: a quick
+// click goes down and up between two ticks.
+func (h *hands) click(pressed, released bool) []widget.Kind {
+	var list []widget.Kind
+	if released && h.button {
+		list, h.button, released = append(list, widget.PointerUp), false, false
+	}
+	if pressed {
+		list, h.button = append(list, widget.PointerDown), true
+	}
+	if released && h.button {
+		list, h.button = append(list, widget.PointerUp), false
+	}
+	return list
+}
+
+// pinched is what two fingers do that stood spread apart and now stand otherwise
+// [px]: −1 they spread by a quarter, +1 they closed as much, 0 neither.
+func (h *hands) pinched(now float64) float64 {
+	const step = 1.25
+	switch {
+	case h.spread == 0:
+		h.spread = now
+	case now > h.spread*step:
+		h.spread = now
+		return -1
+	case now < h.spread/step:
+		h.spread = now
+		return 1
+	}
+	return 0
+}
+
+// pinch watches two fingers.
+func (h *hands) pinch(app *scene.App) {
+	h.all = ebiten.AppendTouchIDs(h.all[:0])
+	if len(h.all) != 2 {
+		h.spread = 0
+		return
+	}
+	ax, ay := ebiten.TouchPosition(h.all[0])
+	bx, by := ebiten.TouchPosition(h.all[1])
+	mid := app.Sheet(float64(ax+bx)/2, float64(ay+by)/2)
+	if turn := h.pinched(math.Hypot(float64(ax-bx), float64(ay-by))); turn != 0 {
+		app.Handle(widget.Event{Kind: widget.Pinch, At: mid, Turn: turn, Touch: true})
+	}
+}
+
+// touch follows one finger; a second one only pinches.
 func (h *hands) touch(app *scene.App) {
 	h.gone = inpututil.AppendJustReleasedTouchIDs(h.gone[:0])
 	for _, id := range h.gone {
@@ -129,6 +183,10 @@ func (h *hands) touch(app *scene.App) {
 		h.one, h.finger, h.touched = true, id, true
 		x, y := ebiten.TouchPosition(id)
 		app.Handle(widget.Event{Kind: widget.PointerDown, Touch: true, At: app.Sheet(float64(x), float64(y))})
+		if inpututil.IsTouchJustReleased(id) { // a tap shorter than a tick
+			h.one = false
+			app.Handle(widget.Event{Kind: widget.PointerUp, Touch: true, At: app.Sheet(float64(x), float64(y))})
+		}
 		return
 	}
 	if h.one {

@@ -53,6 +53,9 @@ func testApp() (*scene.App, error) {
 	}
 	return scene.NewApp(scene.Options{Words: words, Fonts: fonts, Cover: scene.Cover{
 		Bench: func(*scene.App) (scene.Scene, error) { return nil, errors.New("the bench was asked for") },
+		Jobs: []scene.Offer{{Name: "a job", Open: func(*scene.App) (scene.Scene, error) {
+			return nil, errors.New("the job was asked for, which cannot be had here, and this sentence is long enough to be seen")
+		}}},
 	}}), nil
 }
 
@@ -217,6 +220,11 @@ func TestRealWindow(t *testing.T) {
 	if n := changed(said, dark); n > 100000 {
 		t.Errorf("a click changed %d pixels, want a line of text and a ring", n)
 	}
+	// A quick click is down and up between two ticks; the list acts on the up.
+	s.hand(t, "mousemove", "700", "150", "click", "1")
+	s.until(t, "answered to a quick click on the list", func(i *image.RGBA) bool {
+		return changed(i.SubImage(image.Rect(0, 600, 1280, 720)).(*image.RGBA), said.SubImage(image.Rect(0, 600, 1280, 720)).(*image.RGBA)) > 200
+	})
 	s.hand(t, "key", "Escape")
 	done := make(chan error, 1)
 	go func() { done <- p.cmd.Wait() }()
