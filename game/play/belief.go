@@ -119,12 +119,7 @@ func (s *Session) said() string {
 	if placed == 0 {
 		return s.say("says.nothing")
 	}
-	top := s.rows[0]
-	for _, r := range s.rows {
-		if r.counters > top.counters {
-			top = r
-		}
-	}
+	top := s.topRow()
 	cause, place := s.sayRow(top.id)
 	var parts []string
 	parts = append(parts, s.words.Say("says."+sureness(top.counters), "cause", cause, "place", place, "counters", top.counters))
@@ -157,13 +152,23 @@ func sureness(counters int) string {
 	return "open"
 }
 
+// topRow is the first of the rows with most counters; nil: no row is open.
+func (s *Session) topRow() *row {
+	var top *row
+	for i := range s.rows {
+		if r := &s.rows[i]; top == nil || r.counters > top.counters {
+			top = r
+		}
+	}
+	return top
+}
+
 // sure places the spread between a guess (0) and certainty (1).
 func (s *Session) sure() float64 {
-	top := 0
-	for _, r := range s.rows {
-		top = max(top, r.counters)
+	if top := s.topRow(); top != nil {
+		return float64(top.counters) / Counters
 	}
-	return float64(top) / Counters
+	return 0
 }
 
 // topPlace is the wheel or place that holds most counters.

@@ -13,19 +13,23 @@ var releases = []string{scoring.ReleaseUse, scoring.ReleaseTrip, scoring.Release
 // mostTold is more characters than a hand-over note needs.
 const mostTold = 600
 
-// alwaysLooked are the looks at a repaired car that every hand-over has.
+// alwaysLooked are the looks at a repaired car that every hand-over has, in the
+// order in which they are made: the last of them drives the car.
 var alwaysLooked = []inspect.ID{"pump_running", "reservoir_level", "wetness", "slow_stop"}
 
-// looks are what may be looked at again: what always is, then every reading of
-// the learner's own, because one of them first showed the fault.
-func (s *Session) looks() []inspect.Instance {
-	var list []inspect.Instance
+// looks are what may be looked at again, the first so many of them advised: what
+// always is, with the reading that first showed the fault before the car is
+// driven; then every other reading of the learner's own.
+func (s *Session) looks() (list []inspect.Instance, advised int) {
 	add := func(i inspect.Instance) {
 		if !slices.Contains(list, i) {
 			list = append(list, i)
 		}
 	}
-	for _, id := range alwaysLooked {
+	for k, id := range alwaysLooked {
+		if k == len(alwaysLooked)-1 && s.showed {
+			add(s.first)
+		}
 		c, ok := inspect.Find(id)
 		if !ok {
 			continue
@@ -38,12 +42,13 @@ func (s *Session) looks() []inspect.Instance {
 			add(inspect.Instance{Check: id, Wheel: w, PerWheel: true})
 		}
 	}
+	advised = len(list)
 	for _, n := range s.notes {
 		if !n.skipped && !n.struck && !n.again {
 			add(n.inst)
 		}
 	}
-	return list
+	return list, advised
 }
 
 // lookedAgain keeps a car from being driven before its pedal was pumped.

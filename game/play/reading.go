@@ -146,7 +146,8 @@ func (s *Session) refuseCheck(what string) no {
 	}
 	c, _ := inspect.Find(inst.Check)
 	if s.stage == Handing {
-		return unless(slices.Contains(s.looks(), inst), "no.not_a_look")
+		list, _ := s.looks()
+		return unless(slices.Contains(list, inst), "no.not_a_look")
 	}
 	if n := s.only(Inspecting); !n.allows() {
 		return n

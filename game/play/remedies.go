@@ -73,6 +73,8 @@ func (s *Session) work() (string, no) {
 			s.harm(r.Harmful)
 		}
 	}
+	s.first, s.showed = s.firstShown()
+	s.stood = [2]bool{s.setup.stands("chock_front"), s.setup.stands("chock_rear")}
 	s.repaired, s.stage = world, Handing
 	s.setup = nil
 	return s.say("play.worked"), no{}

@@ -56,6 +56,7 @@ func (s *Session) act(key, label string, a Act) Action {
 // plan is the car from above.
 func (s *Session) plan() *PlanView {
 	p := &PlanView{
+		Stood:     s.stood,
 		Chocked:   [2]bool{s.setup.stands("chock_front"), s.setup.stands("chock_rear")},
 		Handbrake: s.setup.stands("handbrake_on"),
 		Lifted:    [2]bool{s.setup.stands("lift_front"), s.setup.stands("lift_rear")},

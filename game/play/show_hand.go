@@ -30,12 +30,13 @@ func (s *Session) lookWheels() []physics.Wheel {
 // handing is the hand-over sheet.
 func (s *Session) handing() *WorkView {
 	w := &WorkView{Done: s.remedyViews(), Told: s.told,
-		Tell:     s.act("N", s.say("act.tell"), Act{Do: Tell}),
+		Tell:     s.act("Z", s.say("act.tell"), Act{Do: Tell}),
 		HandOver: s.act("Enter", s.say("act.handover"), Act{Do: HandOver}),
 	}
-	for i, inst := range s.looks() {
+	looks, advised := s.looks()
+	for i, inst := range looks {
 		c, _ := inspect.Find(inst.Check)
-		l := LookView{Name: s.sayCheck(inst), Detail: s.say("look." + lookKind(inst)), Unit: s.sayUnit(c.Meter.Unit),
+		l := LookView{Name: s.sayCheck(inst), Detail: s.say("look." + s.lookKind(inst)), Advised: i < advised, Unit: s.sayUnit(c.Meter.Unit),
 			Action: s.act(key(checkKeys, i), s.sayCheck(inst), Act{Do: Check, What: inst.String()})}
 		l.Action.Minutes = c.Minutes
 		for _, n := range s.notes {
@@ -57,12 +58,16 @@ func (s *Session) handing() *WorkView {
 	return w
 }
 
-// lookKind tells a look that every hand-over has from one of the learner's own.
-func lookKind(inst inspect.Instance) string {
+// lookKind tells a look that every hand-over has, the reading that first showed
+// the fault, and the learner's others apart.
+func (s *Session) lookKind(inst inspect.Instance) string {
 	for _, id := range alwaysLooked {
 		if id == inst.Check {
 			return string(id)
 		}
+	}
+	if s.showed && inst == s.first {
+		return "first"
 	}
 	return "own"
 }

@@ -19,6 +19,7 @@ type PlanView struct {
 	NutsSlack [4]bool
 	WheelOff  [4]bool
 	DiscHot   [4]bool
+	Stood     [2]bool     // chocks that stood until the work, at the front and the rear axle
 	NewParts  [4][]string // parts renewed at each wheel, in words; after the work
 }
 
@@ -135,6 +136,7 @@ type LookView struct {
 	Name, Detail  string
 	Before, After string
 	Unit          string
+	Advised       bool // every hand-over should have it; else one more of the learner's own readings
 	Action        Action
 }
 
