@@ -35,7 +35,7 @@ type Session struct {
 
 	rows     []row
 	sealed   bool
-	chosen   []string // remedies "remedy@place"
+	chosen   []string         // remedies "remedy@place"
 	first    inspect.Instance // the own reading that first showed what was called …
 	showed   bool             // … if one did
 	stood    [2]bool          // chocks at the front and the rear axle when the work began

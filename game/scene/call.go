@@ -31,13 +31,16 @@ type call struct {
 
 func newCall(j *Job) *call {
 	s := &call{}
-	s.groups = menu{id: "groups", panel: callWrong, area: draw.Rect{X: 33, Y: 350, W: 184, H: 213}, rowH: 23.5, cols: 1}
+	s.groups = menu{id: "groups", panel: callWrong, rowH: 31, cols: 1}
 	s.causes = menu{id: "causes", panel: callWrong, rowH: 31}
-	s.places = menu{id: "places", panel: callWrong, rowH: 25}
-	s.chosen = menu{id: "chosen", panel: callDo, area: draw.Rect{X: 811, Y: 140, W: 445, H: 82}, rowH: 41, cols: 1, paint: s.paintChosen,
-		inner: func(r draw.Rect) draw.Rect { return draw.Rect{X: r.X + r.W - 32, Y: r.Y + 2, W: 32, H: 32} }}
-	s.parts = menu{id: "parts", panel: callDo, rowH: 30}
-	s.spots = menu{id: "spots", panel: callDo, rowH: 30}
+	s.places = menu{id: "places", panel: callWrong, rowH: 31}
+	s.chosen = menu{id: "chosen", panel: callDo, rowH: 41, cols: 1, paint: s.paintChosen,
+		inner: func(r draw.Rect) draw.Rect {
+			h := s.high(32)
+			return draw.Rect{X: r.X + r.W - h, Y: r.Y + (r.H-h)/2, W: h, H: h}
+		}}
+	s.parts = menu{id: "parts", panel: callDo, rowH: 31}
+	s.spots = menu{id: "spots", panel: callDo, rowH: 31}
 	s.remedies = menu{id: "remedies", panel: callDo, rowH: 43, cols: 1, paint: s.paintRemedy}
 	s.own = func() stamp {
 		return newStamp.add(uint64(s.rows.Selected)).num(s.rows.Top, 1).flag(s.targets.Focus == idRows).flag(s.picking)
@@ -47,10 +50,10 @@ func newCall(j *Job) *call {
 		s.targets.Focus = idRows
 	}
 	s.begin(j, s.lay,
-		formPanel{draw.Rect{X: 20, Y: 20, W: 1241, H: 41}, s.drawHead},
-		formPanel{draw.Rect{X: 20, Y: 63, W: 779, H: 552}, s.drawWrong},
-		formPanel{draw.Rect{X: 801, Y: 63, W: 460, H: 53}, func(*draw.Canvas) {}},
-		formPanel{draw.Rect{X: 801, Y: 118, W: 460, H: 409}, s.drawDo},
+		formPanel{headArea, s.drawHead},
+		formPanel{draw.Rect{X: 20, Y: 66, W: 779, H: 549}, s.drawWrong},
+		formPanel{draw.Rect{X: 801, Y: 66, W: 460, H: 55}, func(*draw.Canvas) {}},
+		formPanel{draw.Rect{X: 801, Y: 121, W: 460, H: 406}, s.drawDo},
 		formPanel{draw.Rect{X: 801, Y: 529, W: 460, H: 104}, s.drawWork},
 		formPanel{draw.Rect{X: 20, Y: 617, W: 770, H: 84}, s.drawSays},
 		formPanel{titleBlock, func(c *draw.Canvas) {
@@ -67,21 +70,27 @@ func (s *call) lay() {
 	if v == nil {
 		return // the job has gone on to another sheet
 	}
-	s.key(callHead, "notes", widget.Key{Rect: draw.Rect{X: 1062, Y: 26, W: 97, H: 29}, Label: s.word("sheet.notes"), Letter: "N", Chosen: s.book.open}, s.book.swap)
-	s.key(callHead, "back", widget.Key{Rect: draw.Rect{X: 1165, Y: 26, W: 90, H: 29}, Label: s.word("sheet.back"), Letter: "Esc", Off: v.Sealed}, s.back)
+	s.headKey("notes", 1056, 94, "sheet.notes", "N", s.book.open, s.book.swap)
+	if v.Sealed { // there is no way back to the car
+		s.headKey("leave", 1157, 98, "sheet.leave", "Esc", false, s.job.out)
+	} else {
+		s.headKey("back", 1157, 98, "sheet.back", "Esc", false, s.back)
+	}
 	s.layRows()
 	label := "call.seal"
 	if v.Sealed {
 		label = "call.is_sealed"
 	}
-	s.key(callSeal, "seal", widget.Key{Rect: draw.Rect{X: 1054, Y: 70, W: 200, H: 38}, Label: s.word(label), Letter: "Enter", Strong: true, Off: !v.Seal.Enabled},
+	h := s.high(38)
+	s.key(callSeal, "seal", widget.Key{Rect: draw.Rect{X: 1054, Y: 93 - h/2, W: 200, H: h}, Label: s.word(label), Letter: "Enter", Strong: true, Off: !v.Seal.Enabled},
 		func() {
 			s.picking = false
 			s.job.do(v.Seal.Act)
 			s.targets.Focus = s.parts.id
 		})
 	s.layDo()
-	s.key(callWork, "work", widget.Key{Rect: draw.Rect{X: 1074, Y: 600, W: 180, H: 29}, Label: s.word("call.work"), Letter: "G", Off: !v.Work.Enabled},
+	h = s.high(34)
+	s.key(callWork, "work", widget.Key{Rect: draw.Rect{X: 1074, Y: 629 - h, W: 180, H: h}, Label: s.word("call.work"), Letter: "G", Off: !v.Work.Enabled},
 		func() { s.job.do(v.Work.Act) })
 }
 
@@ -108,7 +117,7 @@ func (s *call) Handle(e widget.Event) {
 
 // StillStamp changes with the car and what is open.
 func (s *call) StillStamp() uint64 {
-	return uint64(newStamp.text("call").flag(s.picking).flag(s.v().Sealed))
+	return uint64(newStamp.text("call").flag(s.picking).flag(s.v().Sealed).flag(s.app.Touch))
 }
 
 // Still draws the lines of the sheet and what never changes on it.
@@ -120,7 +129,8 @@ func (s *call) Still(c *draw.Canvas) {
 	rule(c, 18, 616, 800, 616)
 	rule(c, 800, 117, 1262, 117)
 	rule(c, 800, 528, 1262, 528)
-	rule(c, 800, 596, 1262, 596)
+	y := s.workRule()
+	rule(c, 800, y, 1262, y)
 	rule(c, 800, 634, 1262, 634)
 	heading(c, 29, 84, "1", s.word("call.wrong"), s.word("call.wrong_help"))
 	heading(c, 812, 84, "2", s.word("call.seal_heading"), "")
@@ -145,8 +155,11 @@ func heading(c *draw.Canvas, x, y float64, n, name, help string) {
 
 func (s *call) drawHead(c *draw.Canvas) {
 	v := s.job.view
-	s.head(c, s.word("call.name"), s.words.Say("sheet.complaint", "job", v.Title.Job, "words", v.Complaint), 1052)
+	s.head(c, s.word("call.name"), s.words.Say("sheet.complaint", "job", v.Title.Job, "words", v.Complaint), 1046)
 }
+
+// workRule is the line over the key to the work.
+func (s *call) workRule() float64 { return 629 - s.high(34) - 5 }
 
 // drawSays says the spread back, in words and on a pencil scale.
 func (s *call) drawSays(c *draw.Canvas) {

@@ -96,7 +96,7 @@ func (b *notebook) draw(c *draw.Canvas) {
 			c.Pencil([]draw.Pt{{X: r.X + 366, Y: y - 5}, {X: r.X + 372 + c.Measure(draw.HandText, written), Y: y - 6}})
 		}
 		if i == b.list.Selected && b.list.Focused {
-			c.Box(r.Inset(1), nil, draw.Thin.In(th.Key).Wide(1.4))
+			c.Box(draw.Rect{X: r.X - 5, Y: r.Y + 1, W: r.W + 4, H: r.H - 2}, nil, draw.Thin.In(th.Key).Wide(1.4))
 		}
 	}
 	b.list.Draw(c)

@@ -29,6 +29,18 @@ func (s *call) picked() *play.CauseView {
 	return nil
 }
 
+// catalogueEnd is where the open catalogue ends [unit].
+const catalogueEnd = 567.0
+
+// bookTop is where it begins: under the rows that are left in sight.
+func (s *call) bookTop() float64 {
+	gap := 5.0
+	if s.app.Touch {
+		gap = 1
+	}
+	return s.rows.Rect.Y + s.rows.Rect.H + gap
+}
+
 func (s *call) layCatalogue() {
 	v := s.v()
 	s.groups.items = s.groups.items[:0]
@@ -36,6 +48,12 @@ func (s *call) layCatalogue() {
 		g := &v.Groups[i]
 		k := widget.Key{Label: g.Name, Value: s.num(float64(len(g.Causes)), 0), Left: true, Chosen: i == s.groups.sel, Size: 14}
 		s.groups.items = append(s.groups.items, menuItem{k, func() { s.openGroup() }})
+	}
+	top := s.bookTop()
+	s.groups.area = draw.Rect{X: 33, Y: top + 1, W: 184, H: catalogueEnd - 2 - top}
+	s.groups.rowH = s.groups.area.H / float64(max(1, len(v.Groups)))
+	if least := s.high(28) + menuGap; s.groups.rowH < least {
+		s.groups.rowH = least
 	}
 	s.menu(&s.groups)
 
@@ -51,15 +69,12 @@ func (s *call) layCatalogue() {
 			s.places.items = append(s.places.items, menuItem{widget.Key{Label: a.Label, Off: !a.Enabled, Chosen: a.Chosen}, func() { s.openRow(a) }})
 		}
 	}
-	const wide, low = 560.0, 564.0
-	s.places.cols = columns(s.places.items, wide, 6)
-	h := float64(max(1, min(3, (len(s.places.items)+s.places.cols-1)/s.places.cols))) * 26
-	if s.app.Touch {
-		h = max(h, widget.TouchTarget+4)
-	}
+	const wide, low = 560.0, catalogueEnd - 3
+	s.places.cols = columns(s.places.items, wide, 6, s.app.Touch)
+	h := float64(max(1, min(3, (len(s.places.items)+s.places.cols-1)/s.places.cols))) * (s.high(28) + menuGap)
 	s.places.area = draw.Rect{X: 226, Y: low - h, W: wide, H: h + 0.5}
-	s.causes.cols = columns(s.causes.items, wide, 2)
-	s.causes.area = draw.Rect{X: 226, Y: 370, W: wide, H: low - h - 22 - 370}
+	s.causes.cols = columns(s.causes.items, wide, 2, s.app.Touch)
+	s.causes.area = draw.Rect{X: 226, Y: top + 24, W: wide, H: low - h - 22 - top - 24}
 	s.menu(&s.causes)
 	s.menu(&s.places)
 }
@@ -90,16 +105,17 @@ func (s *call) openRow(a *play.Action) {
 
 func (s *call) drawCatalogue(c *draw.Canvas) {
 	th := c.Theme
-	box := draw.Rect{X: 28, Y: 346, W: 763, H: 221}
+	top := s.bookTop()
+	box := draw.Rect{X: 28, Y: top, W: 763, H: catalogueEnd - top}
 	c.Fill(box, th.Panel)
 	c.Box(box, nil, draw.Visible)
-	rule(c, 220, 346, 220, 567)
-	c.Text(draw.Pt{X: 232, Y: 365}, draw.HeadingText, th.Ink, s.group().Name)
+	rule(c, 220, top, 220, catalogueEnd)
+	c.Text(draw.Pt{X: 232, Y: top + 19}, draw.HeadingText, th.Ink, s.group().Name)
 	n := 0
 	for i := range s.v().Groups {
 		n += len(s.v().Groups[i].Causes)
 	}
-	c.Text(draw.Pt{X: 783, Y: 364}, draw.SmallText.To(draw.Right), th.Ink,
+	c.Text(draw.Pt{X: 783, Y: top + 18}, draw.SmallText.To(draw.Right), th.Ink,
 		s.words.Say("call.catalogue", "causes", s.num(float64(n), 0), "groups", s.num(float64(len(s.v().Groups)), 0)))
 	y := s.places.area.Y
 	rule(c, 220, y-20, 791, y-20)

@@ -26,6 +26,7 @@ func (s *call) layDo() {
 		a := &v.Remedies[i].Drop
 		s.chosen.items = append(s.chosen.items, menuItem{widget.Key{Label: "−", Off: !a.Enabled}, func() { s.job.do(a.Act) }})
 	}
+	s.chosen.area = draw.Rect{X: 811, Y: 142, W: 445, H: 2*s.high(38) + 2*menuGap}
 	s.menu(&s.chosen)
 
 	s.parts.items, s.spots.items, s.remedies.items = s.parts.items[:0], s.spots.items[:0], s.remedies.items[:0]
@@ -35,9 +36,10 @@ func (s *call) layDo() {
 		s.parts.items = append(s.parts.items, menuItem{k, func() { s.openPart(p) }})
 	}
 	const x, wide = 811.0, 445.0
-	s.parts.cols = columns(s.parts.items, wide, 5)
+	pitch := s.high(28) + menuGap
+	s.parts.cols = columns(s.parts.items, wide, 5, s.app.Touch)
 	rows := min(3, (len(s.parts.items)+s.parts.cols-1)/s.parts.cols)
-	s.parts.area = draw.Rect{X: x, Y: 244, W: wide, H: 30*float64(max(1, rows)) + 0.5}
+	s.parts.area = draw.Rect{X: x, Y: s.addLine() + 6, W: wide, H: pitch*float64(max(1, rows)) + 0.5}
 	s.menu(&s.parts)
 	y := s.parts.area.Y + s.parts.area.H + 5
 	p := s.partNow()
@@ -48,9 +50,9 @@ func (s *call) layDo() {
 		k := widget.Key{Label: a.Label, Chosen: a.Label == s.place}
 		s.spots.items = append(s.spots.items, menuItem{k, func() { s.openSpot(a.Label) }})
 	}
-	s.spots.cols = columns(s.spots.items, wide, 5)
+	s.spots.cols = columns(s.spots.items, wide, 5, s.app.Touch)
 	rows = min(2, (len(s.spots.items)+s.spots.cols-1)/s.spots.cols)
-	s.spots.area = draw.Rect{X: x, Y: y, W: wide, H: 30*float64(max(1, rows)) + 0.5}
+	s.spots.area = draw.Rect{X: x, Y: y, W: wide, H: pitch*float64(max(1, rows)) + 0.5}
 	s.menu(&s.spots)
 	y += s.spots.area.H + 5
 	for i := range p.Remedies {
@@ -64,6 +66,9 @@ func (s *call) layDo() {
 	s.remedies.area = draw.Rect{X: x, Y: y, W: wide, H: 526 - y}
 	s.menu(&s.remedies)
 }
+
+// addLine is the baseline over what can be added.
+func (s *call) addLine() float64 { return s.chosen.area.Y + s.chosen.area.H + 14 }
 
 // spotsOf are the places of all remedies of a part, each once, in their order.
 func spotsOf(p *play.PartView) []*play.Action {
@@ -148,20 +153,21 @@ func (s *call) paintRemedy(c *draw.Canvas, i int, r draw.Rect) {
 	if m == nil {
 		return
 	}
-	col := c.Theme.Key
-	if k := &s.remedies.items[i].Key; k.Off {
-		col = c.Theme.Graphite
-	} else if k.Chosen {
-		col = c.Theme.OnKey
-	}
+	col := keyColour(c, &s.remedies.items[i].Key)
 	st := draw.KeyText.At(14)
 	if c.Measure(st, m.Name) > r.W-42 {
-		st = st.At(13)
+		st = smallKey
 	}
-	mid := r.Y + r.H/2
-	c.Text(draw.Pt{X: r.X + 32, Y: mid - 2}, st, col, fit(c, s.lettering, m.Name, st, r.W-42))
-	c.Text(draw.Pt{X: r.X + 32, Y: mid + 14}, draw.SmallText, col,
-		fit(c, s.lettering, s.words.Say("call.who", "minutes", s.num(m.Minutes, 0), "who", m.Who), draw.SmallText, r.W-42))
+	mid, x := r.Y+r.H/2, r.X+32
+	lines := s.lines(c, m.Name, st, r.W-42)
+	c.Text(draw.Pt{X: x, Y: mid - 2}, st, col, lines[0])
+	if len(lines) > 1 { // what is left of the name stands before its minutes
+		rest := fit(c, s.lettering, lines[1], st, r.W-180)
+		c.Text(draw.Pt{X: x, Y: mid + 14}, st, col, rest)
+		x += c.Measure(st, rest) + 14
+	}
+	c.Text(draw.Pt{X: x, Y: mid + 14}, draw.SmallText, col,
+		fit(c, s.lettering, s.words.Say("call.who", "minutes", s.num(m.Minutes, 0), "who", m.Who), draw.SmallText, r.X+r.W-10-x))
 }
 
 func (s *call) paintChosen(c *draw.Canvas, i int, r draw.Rect) {
@@ -176,7 +182,10 @@ func (s *call) paintChosen(c *draw.Canvas, i int, r draw.Rect) {
 	c.Text(draw.Pt{X: right, Y: mid + 14}, draw.SmallText.To(draw.Right), th.Ink, who)
 	c.Text(draw.Pt{X: 840, Y: mid - 2}, draw.LabelText, th.Ink, fit(c, s.lettering, m.Name, draw.LabelText, right-848-c.Measure(draw.LabelText, minutes)))
 	c.Text(draw.Pt{X: 840, Y: mid + 14}, draw.SmallText, th.Graphite, fit(c, s.lettering, m.Place, draw.SmallText, right-848-c.Measure(draw.SmallText, who)))
-	rule(c, 812, r.Y+r.H+3, 1254, r.Y+r.H+3)
+	if s.chosen.list.Rows <= 2 || !s.app.Touch {
+		y := s.chosen.list.Row(i).Y + s.chosen.list.RowH - 0.5
+		rule(c, 812, y, 1254, y)
+	}
 }
 
 func (s *call) drawDo(c *draw.Canvas) {
@@ -188,8 +197,8 @@ func (s *call) drawDo(c *draw.Canvas) {
 	for i := range v.Remedies {
 		total += v.Remedies[i].Minutes
 	}
-	c.Text(draw.Pt{X: 812, Y: 239}, draw.LabelText, th.Ink, s.word("call.add"))
-	c.Text(draw.Pt{X: 1254, Y: 239}, draw.SmallText.To(draw.Right), th.Ink, s.words.Say("call.so_far", "minutes", s.num(total, 0)))
+	c.Text(draw.Pt{X: 812, Y: s.addLine()}, draw.LabelText, th.Ink, s.word("call.add"))
+	c.Text(draw.Pt{X: 1254, Y: s.addLine()}, draw.SmallText.To(draw.Right), th.Ink, s.words.Say("call.so_far", "minutes", s.num(total, 0)))
 	y := s.parts.area.Y + s.parts.area.H + 2
 	rule(c, 812, y, 1254, y)
 	switch {
@@ -218,19 +227,21 @@ func (s *call) drawWork(c *draw.Canvas) {
 	if text == "" {
 		text = s.word("call.no_caution")
 	} else {
-		c.Triangle(draw.Pt{X: 823, Y: 572}, 22)
+		c.Triangle(draw.Pt{X: 823, Y: 567}, 22)
 	}
-	lines := s.lines(c, text, draw.SentenceText, 408)
-	y := 551.0
+	lines, y, most := s.lines(c, text, draw.SentenceText, 408), 551.0, 3
 	if len(lines) > 2 {
-		y = 544
+		y = 543
 	}
-	s.block(c, draw.Pt{X: 846, Y: y}, draw.SentenceText, text, 408, 4)
+	if !s.app.Touch {
+		most = 4
+	}
+	s.block(c, draw.Pt{X: 846, Y: y}, draw.SentenceText, text, 408, most)
 	help := s.word("call.work_help")
 	if !v.Work.Enabled && v.Work.Why != "" && v.Sealed {
 		help = v.Work.Why
 	} else if v.Sealed {
 		help = s.word("call.work_ready")
 	}
-	s.block(c, draw.Pt{X: 812, Y: 611}, draw.SmallText, help, 254, 2)
+	s.block(c, draw.Pt{X: 812, Y: s.workRule() + 17}, draw.SmallText, help, 254, 2)
 }

@@ -17,12 +17,19 @@ type form struct {
 	keys    []formKey
 	menus   []*menu
 	targets widget.Targets
-	hands   widget.Targets // pressed by a pointer only; the keyboard has another way
-	local   uint64         // counts what was pressed
-	own     func() stamp   // what else a panel shows
+	hands   widget.Targets       // pressed by a pointer only; the keyboard has another way
+	local   uint64               // counts what was pressed
+	own     func() stamp         // what else a panel shows
+	over    func(c *draw.Canvas) // lies over the panel of the notebook; nil: nothing
 	book    notebook
 	cells   []Cell
 }
+
+// headPanel is the first panel of every form; headArea leaves room for the ring
+// round a key as high as a finger needs.
+const headPanel = 0
+
+var headArea = draw.Rect{X: 18, Y: 12, W: 1245, H: 54}
 
 type formPanel struct {
 	area draw.Rect
@@ -50,6 +57,20 @@ func (f *form) key(panel int, id string, k widget.Key, do func()) {
 	k.Focused = f.targets.Focus == id
 	f.keys = append(f.keys, formKey{k, id, panel, do})
 	f.targets.Add(k.Target(id, panel))
+}
+
+// high is how high a key is that is h high for a mouse [unit].
+func (f *form) high(h float64) float64 {
+	if f.app.Touch {
+		return max(h, widget.TouchTarget)
+	}
+	return h
+}
+
+// headKey adds a key beside the sheet's name.
+func (f *form) headKey(id string, x, w float64, label, letter string, chosen bool, do func()) {
+	h := f.high(29)
+	f.key(headPanel, id, widget.Key{Rect: draw.Rect{X: x, Y: 40.5 - h/2, W: w, H: h}, Label: f.word(label), Letter: letter, Chosen: chosen}, do)
 }
 
 // hand adds a key that only a pointer presses.
@@ -138,6 +159,9 @@ func (f *form) paint(c *draw.Canvas, panel int) {
 	}
 	if panel == f.book.panel {
 		f.book.draw(c)
+		if f.over != nil {
+			f.over(c)
+		}
 	}
 }
 

@@ -55,21 +55,27 @@ func readMarks(t testing.TB, words *assets.Words, v *play.InstrumentView) string
 	return text
 }
 
-// demoCall brings a job to a call sheet with some readings and five rows.
-func demoCall(t testing.TB, slate bool) (*App, *Job) {
+// demoCall brings a job to a call sheet with some readings, and with five rows or none.
+func demoCall(t testing.TB, slate, touch, rows bool) (*App, *Job) {
 	t.Helper()
 	a := testApp(t, slate)
+	a.Resize(1280, 720, touch)
 	j, _ := openJob(t, a, "to_the_kerb", 7)
-	for _, x := range []struct{ place, check string }{{"bonnet", "reservoir_level"}, {"seat", "pedal_travel"}, {"front_left", "opening_outer@front_left"}, {"front_right", "wetness@front_right"}} {
+	for _, x := range []struct{ place, check string }{{"bonnet", "reservoir_level"}, {"seat", "pedal_travel"}, {"seat", "hold_sink"}, {"front_left", "opening_outer@front_left"}, {"front_right", "wetness@front_right"}} {
 		acts(t, j, play.Act{Do: play.Go, What: x.place})
 		look(t, j, a.words, x.check)
 	}
+	acts(t, j, play.Act{Do: play.Go, What: "ground"}, play.Act{Do: play.Prepare, What: "chock_rear"},
+		play.Act{Do: play.Go, What: "road"}, play.Act{Do: play.Prepare, What: "clear_road"}, play.Act{Do: play.Prepare, What: "stop_50"})
+	look(t, j, a.words, "pull")
 	acts(t, j, play.Act{Do: play.OpenCall})
-	for _, r := range []struct {
-		id string
-		n  float64
-	}{{"pins_seized@front_right", 11}, {"pin_seized@front_right.upper_pin", 4}, {"pins_dry@front_right", 2}, {"piston_corroded@front_right", 2}, {"fluid_low_wear@car", 1}} {
-		acts(t, j, play.Act{Do: play.Row, What: r.id}, play.Act{Do: play.Counter, What: r.id, N: r.n})
+	if rows {
+		for _, r := range []struct {
+			id string
+			n  float64
+		}{{"pins_seized@front_right", 11}, {"pin_seized@front_right.upper_pin", 4}, {"pins_dry@front_right", 2}, {"piston_corroded@front_right", 2}, {"fluid_low_wear@car", 1}} {
+			acts(t, j, play.Act{Do: play.Row, What: r.id}, play.Act{Do: play.Counter, What: r.id, N: r.n})
+		}
 	}
 	return a, j
 }

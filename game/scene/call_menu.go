@@ -1,7 +1,9 @@
 package scene
 
 import (
+	"image/color"
 	"strconv"
+	"strings"
 	"unicode/utf8"
 
 	"evenwear/game/draw"
@@ -25,6 +27,9 @@ type menu struct {
 	inner func(r draw.Rect) draw.Rect              // the key within its row; nil: all of it
 }
 
+// menuGap is between the keys of a menu, one above the other [unit].
+const menuGap = 3.0
+
 type menuItem struct {
 	widget.Key
 	do func()
@@ -35,7 +40,7 @@ func (m *menu) fit(touch bool) {
 	m.cols = max(m.cols, 1)
 	m.list.Rect, m.list.RowH = m.area, m.rowH
 	if touch {
-		m.list.RowH = max(m.rowH, min(widget.TouchTarget+4, m.area.H))
+		m.list.RowH = max(m.rowH, min(widget.TouchTarget+menuGap, m.area.H))
 	}
 	m.list.Rows = (len(m.items) + m.cols - 1) / m.cols
 	m.sel = max(0, min(m.sel, len(m.items)-1))
@@ -55,18 +60,23 @@ func (m *menu) any() bool {
 func (m *menu) cell(i int) draw.Rect {
 	r := m.list.Row(i / m.cols)
 	w := (r.W - 1) / float64(m.cols)
-	k := draw.Rect{X: r.X + 1 + w*float64(i%m.cols), Y: r.Y + 2, W: w - 5, H: r.H - 5}
+	k := draw.Rect{X: r.X + 1 + w*float64(i%m.cols), Y: r.Y + menuGap/2, W: w - 5, H: r.H - menuGap}
 	if m.inner != nil {
 		return m.inner(k)
 	}
 	return k
 }
 
-// columns is how many columns of a block so wide hold these labels, at most most.
-func columns(items []menuItem, width float64, most int) int {
+// columns is how many columns of a block so wide hold these labels, at most
+// most. A key as high as a finger needs takes two lines.
+func columns(items []menuItem, width float64, most int, touch bool) int {
 	long := 1
 	for i := range items {
-		long = max(long, utf8.RuneCountInString(items[i].Label))
+		n := utf8.RuneCountInString(items[i].Label)
+		if touch && n > 14 && strings.Contains(items[i].Label, " ") {
+			n = n/2 + 3
+		}
+		long = max(long, n)
 	}
 	// A letter of a key, shrunk to its smallest, is 6.1 wide on the mean.
 	return max(1, min(most, int(width/(6.1*float64(long)+20))))
@@ -83,7 +93,15 @@ func (m *menu) draw(c *draw.Canvas) {
 		k := m.items[i].Key
 		k.Rect = m.cell(i)
 		k.Focused = false
+		two := m.twoLines(c, &k)
 		k.Draw(c)
+		for n, line := range two {
+			at := draw.Pt{X: k.Rect.X + 9, Y: k.Rect.Y + k.Rect.H/2 - 3 + 16*float64(n)}
+			c.Text(at, smallKey, keyColour(c, &m.items[i].Key), line)
+			if n == 1 && m.items[i].Pencil {
+				c.Pencil([]draw.Pt{{X: at.X, Y: at.Y + 4}, {X: at.X + c.Measure(smallKey, line), Y: at.Y + 3}})
+			}
+		}
 		if m.paint != nil {
 			m.paint(c, i, k.Rect)
 		}
@@ -97,6 +115,35 @@ func (m *menu) draw(c *draw.Canvas) {
 		}
 	}
 	m.list.Draw(c)
+}
+
+// smallKey letters a key in two lines, or one that says more than its name.
+var smallKey = draw.KeyText.At(13)
+
+// twoLines takes a label off a high key that is too narrow for it, and returns
+// it in two lines; nil: it stays on the key.
+func (m *menu) twoLines(c *draw.Canvas, k *widget.Key) []string {
+	room := k.Rect.W - 16
+	if m.paint != nil || k.Rect.H < 40 || k.Value != "" || c.Measure(smallKey, k.Label) <= room {
+		return nil
+	}
+	lines := c.Wrap(smallKey, k.Label, room)
+	if len(lines) != 2 {
+		return nil
+	}
+	k.Label, k.Pencil = "", false
+	return lines
+}
+
+// keyColour is what a key is lettered in.
+func keyColour(c *draw.Canvas, k *widget.Key) color.RGBA {
+	switch {
+	case k.Off:
+		return c.Theme.Graphite
+	case k.Chosen:
+		return c.Theme.OnKey
+	}
+	return c.Theme.Key
 }
 
 func (m *menu) down(e widget.Event) {

@@ -14,12 +14,13 @@ const idRows = "rows"
 func (s *call) layRows() {
 	v, l := s.v(), &s.rows
 	l.RowH = 41.5
+	shown := 4.0 // rows that the open catalogue leaves in sight
 	if s.app.Touch {
-		l.RowH = 48
+		l.RowH, shown = 49, 1
 	}
 	l.Rect = draw.Rect{X: 26, Y: 90, W: 770, H: 474}
 	if s.picking {
-		l.Rect.H = 253
+		l.Rect.H = l.RowH * shown
 	}
 	l.Rows = len(v.Rows)
 	if !v.Sealed {
@@ -37,18 +38,20 @@ func (s *call) layRows() {
 	for i := from; i < to; i++ {
 		r := l.Row(i)
 		if i == len(v.Rows) {
-			k := widget.Key{Rect: draw.Rect{X: 50, Y: r.Y + 5, W: 262, H: r.H - 10}, Label: s.word("call.pick"), Letter: "P", Drop: true, Left: true, Chosen: s.picking}
+			h := s.high(32)
+			k := widget.Key{Rect: draw.Rect{X: 50, Y: r.Y + (r.H-h)/2, W: 246, H: h}, Label: s.word("call.pick"), Letter: "P", Drop: true, Left: true, Chosen: s.picking}
 			s.key(callWrong, "pick", k, s.pick)
 			continue
 		}
 		row := &v.Rows[i]
-		less := widget.Key{Rect: draw.Rect{X: 315, Y: r.Y + 4, W: 32, H: r.H - 9}, Label: "−", Off: !row.Less.Enabled}
+		h := s.high(32)
+		less := widget.Key{Rect: draw.Rect{X: 347 - h, Y: r.Y + (r.H-h)/2, W: h, H: h}, Label: "−", Off: !row.Less.Enabled}
 		if row.Counters == 0 { // nothing to take off: the row itself goes
 			less.Label, less.Off = "×", !row.Drop.Enabled
 		}
 		id := strconv.Itoa(i)
 		s.hand(callWrong, "less"+id, less, func() { s.ring(i); s.rod(widget.Less) })
-		more := widget.Key{Rect: draw.Rect{X: 707, Y: r.Y + 4, W: 32, H: r.H - 9}, Label: "+", Off: !row.More.Enabled}
+		more := widget.Key{Rect: draw.Rect{X: 707, Y: r.Y + (r.H-h)/2, W: h, H: h}, Label: "+", Off: !row.More.Enabled}
 		s.hand(callWrong, "more"+id, more, func() { s.ring(i); s.rod(widget.More) })
 	}
 	if s.picking {
@@ -151,7 +154,9 @@ func (s *call) drawWrong(c *draw.Canvas) {
 			c.Box(draw.Rect{X: 23, Y: r.Y + 1, W: r.W - 2, H: r.H - 4}, nil, draw.Thin.In(th.Key).Wide(1.4))
 		}
 	}
-	l.Draw(c)
+	if !s.picking || !s.app.Touch { // one row has no room for a rail
+		l.Draw(c)
+	}
 	if s.picking {
 		s.drawCatalogue(c)
 	}
@@ -173,8 +178,8 @@ func (s *call) drawWrong(c *draw.Canvas) {
 
 func (s *call) drawRow(c *draw.Canvas, row *play.RowView, r draw.Rect) {
 	th, mid := c.Theme, r.Y+r.H/2
-	c.Text(draw.Pt{X: 50, Y: mid - 1}, draw.LabelText, th.Ink, fit(c, s.lettering, row.Cause, draw.LabelText, 258))
-	c.Text(draw.Pt{X: 50, Y: mid + 15}, draw.SmallText, th.Graphite, fit(c, s.lettering, row.Place, draw.SmallText, 258))
+	c.Text(draw.Pt{X: 50, Y: mid - 1}, draw.LabelText, th.Ink, fit(c, s.lettering, row.Cause, draw.LabelText, 248))
+	c.Text(draw.Pt{X: 50, Y: mid + 15}, draw.SmallText, th.Graphite, fit(c, s.lettering, row.Place, draw.SmallText, 248))
 	rod := widget.Rod{Rect: draw.Rect{X: 355, Y: mid - 14, W: 348, H: 28}, Nuts: row.Counters}
 	rod.Draw(c)
 	c.Text(draw.Pt{X: 776, Y: mid + 6}, draw.HandText.To(draw.Right), th.Graphite, s.num(float64(row.Counters), 0))

@@ -7,24 +7,47 @@ import (
 	"evenwear/game/play"
 )
 
-func TestCallPictures(t *testing.T) {
-	t.Run("open list", func(t *testing.T) {
-		a, _ := demoCall(t, false)
-		keys(a, "P", "Down", "Enter", "Enter")
-		img, _ := a.Draw()
-		drawtest.Golden(t, "call-list", img)
-	})
-	t.Run("sealed", func(t *testing.T) {
-		for _, slate := range []bool{false, true} {
-			a, j := demoCall(t, slate)
-			acts(t, j, play.Act{Do: play.Seal}, play.Act{Do: play.Remedy, What: "renew_pins@front_right"}, play.Act{Do: play.Remedy, What: "renew_pads@front_axle"})
-			keys(a, "Enter") // a place is to be picked
-			s := j.sheet.(*call)
-			s.targets.Focus = s.parts.id
-			s.layout()
-			keys(a, "Enter", "Enter")
-			img, _ := a.Draw()
-			drawtest.Golden(t, "call-sealed-"+a.theme.Name, img)
-		}
-	})
+// pictured draws a job's sheet as the golden picture of a name.
+func pictured(t *testing.T, a *App, name string) {
+	t.Helper()
+	img, _ := a.Draw()
+	drawtest.Golden(t, name, img)
 }
+
+func TestCallPictures(t *testing.T) {
+	for _, p := range []struct {
+		name         string
+		slate, touch bool
+		rows         bool
+		acts         []play.Act
+		keys         []string
+	}{
+		{"call-empty", false, false, false, nil, nil},
+		{"call-rows", false, false, true, nil, []string{"Down"}},
+		{"call-catalogue", false, false, true, nil, []string{"P", "Down", "Enter", "Enter"}},
+		{"call-catalogue-touch", false, true, true, nil, []string{"P", "Enter", "Enter"}},
+		{"call-notebook", false, false, true, nil, []string{"N"}},
+		{"call-sealed", false, false, true, []play.Act{{Do: play.Seal}}, nil},
+		{"call-remedies", false, false, true, chosenActs, nil},
+		{"call-remedies-slate", true, false, true, chosenActs, nil},
+		{"call-remedies-touch", false, true, true, chosenActs, nil},
+	} {
+		t.Run(p.name, func(t *testing.T) {
+			a, j := demoCall(t, p.slate, p.touch, p.rows)
+			acts(t, j, p.acts...)
+			s := j.sheet.(*call)
+			if len(p.acts) > 1 { // a part and its place are being looked through
+				s.targets.Focus = s.parts.id
+				s.layout()
+				keys(a, "Enter", "Enter")
+			} else if len(p.acts) == 1 {
+				s.targets.Focus = s.parts.id
+				s.layout()
+			}
+			keys(a, p.keys...)
+			pictured(t, a, p.name)
+		})
+	}
+}
+
+var chosenActs = []play.Act{{Do: play.Seal}, {Do: play.Remedy, What: "renew_pins@front_right"}, {Do: play.Remedy, What: "renew_pads@front_axle"}}

@@ -39,7 +39,7 @@ func (s *handover) drawPlan(c *draw.Canvas) {
 	for w, at := range repairedWheels {
 		r := draw.Rect{X: at.X - 10, Y: at.Y - 29, W: 20, H: 58}
 		c.Box(r, &rubber, draw.Visible)
-		if p.Chocked[w/2] {
+		if p.Stood[w/2] {
 			for _, y := range [2]float64{r.Y - 15, r.Y + r.H + 2} {
 				chock(c, draw.Pt{X: at.X, Y: y}, 12)
 			}
@@ -63,7 +63,7 @@ func (s *handover) drawPlan(c *draw.Canvas) {
 		if w >= 2 {
 			at.Y, most = 501, 4
 		}
-		s.block(c, at, draw.SmallText, s.words.Say("handover.new", "parts", strings.Join(parts, ", ")), 104, most)
+		s.block(c, at, draw.SmallText, strings.Join(parts, ", "), 104, most)
 	}
 	rule(c, 29, 572, 404, 572)
 	chock(c, draw.Pt{X: 38, Y: 579}, 12)

@@ -11,12 +11,13 @@ func (s *handover) drawRelease(c *draw.Canvas) {
 	c.Text(draw.Pt{X: 884, Y: 84}, draw.HeadingText, th.Ink, s.word("handover.release"))
 	c.Text(draw.Pt{X: 1254, Y: 84}, draw.SmallText.To(draw.Right), th.Ink, s.word("handover.choose"))
 	c.Triangle(draw.Pt{X: 897, Y: 368}, 22)
-	s.block(c, draw.Pt{X: 921, Y: 352}, draw.SentenceText.At(14), s.word("handover.caution"), 334, 4)
+	s.block(c, draw.Pt{X: 921, Y: 352}, draw.SentenceText.At(14), s.releaseCaution(), 334, 4)
 	c.Text(draw.Pt{X: 884, Y: 440}, draw.HeadingText, th.Ink, s.word("handover.over_heading"))
-	c.Text(draw.Pt{X: 884, Y: 463}, draw.LabelText, th.Ink, s.word("handover.tell"))
-	box := draw.Rect{X: 1236, Y: 449, W: 18, H: 18}
+	tell := fit(c, s.lettering, s.word("handover.tell"), draw.LabelText, 244)
+	c.Text(draw.Pt{X: 884, Y: 463}, draw.LabelText, th.Ink, tell)
+	box := draw.Rect{X: 884 + c.Measure(draw.LabelText, tell) + 8, Y: 449, W: 18, H: 18}
 	c.Box(box, nil, draw.Thin.In(th.Key))
-	c.Text(draw.Pt{X: 1245, Y: 463}, draw.SmallText.To(draw.Middle), th.Key, toldLetter)
+	c.Text(draw.Pt{X: box.X + 9, Y: 463}, draw.SmallText.To(draw.Middle), th.Key, s.v().Tell.Key)
 	s.told.Draw(c)
 	why := s.word("handover.final")
 	if a := &s.v().HandOver; !a.Enabled && a.Why != "" {
@@ -25,15 +26,18 @@ func (s *handover) drawRelease(c *draw.Canvas) {
 	s.block(c, draw.Pt{X: 884, Y: 591}, draw.SmallText, why, 148, 3)
 }
 
+// releaseCaution is what an unsafe release costs.
+func (s *handover) releaseCaution() string {
+	if n := node(s.job.view, "release_caution"); n != nil {
+		return n.Name
+	}
+	return ""
+}
+
 // paintRelease letters a release in full words.
 func (s *handover) paintRelease(c *draw.Canvas, i int, r draw.Rect) {
 	a := &s.v().Releases[i]
-	col := c.Theme.Key
-	if k := &s.releases.items[i].Key; k.Chosen {
-		col = c.Theme.OnKey
-	} else if k.Off {
-		col = c.Theme.Graphite
-	}
+	col := keyColour(c, &s.releases.items[i].Key)
 	st := draw.StrongText
 	lines := s.lines(c, a.Label, st, r.W-84)
 	if len(lines) > 3 {

@@ -3,33 +3,61 @@ package scene
 import (
 	"testing"
 
-	"evenwear/game/draw/drawtest"
 	"evenwear/game/play"
 	"evenwear/game/widget"
 )
 
-// demoHandover brings a job to its hand-over with three looks taken.
-func demoHandover(t testing.TB, slate bool) (*App, *Job) {
+// demoHandover brings a job to its hand-over.
+func demoHandover(t testing.TB, slate, touch bool) (*App, *Job) {
 	t.Helper()
-	a, j := demoCall(t, slate)
-	acts(t, j, play.Act{Do: play.Seal}, play.Act{Do: play.Remedy, What: "renew_pins@front_right"}, play.Act{Do: play.Remedy, What: "renew_pads@front_axle"}, play.Act{Do: play.Work})
-	for _, c := range []string{"pump_running", "reservoir_level", "wetness@front_right", "opening_outer@front_left"} {
-		look(t, j, a.words, c)
-	}
-	acts(t, j, play.Act{Do: play.Release, What: "release.use"})
+	a, j := demoCall(t, slate, touch, true)
+	acts(t, j, append(chosenActs, play.Act{Do: play.Work})...)
 	return a, j
 }
 
-func TestHandoverPicture(t *testing.T) {
-	a, j := demoHandover(t, false)
-	keys(a, "Z")
-	for _, r := range "zBoth guide pins had rusted fast. New pins, boots and front pads. First stops gentle." {
+// someLooks are looked at again for a picture.
+var someLooks = []string{"pump_running", "reservoir_level", "wetness@front_right", "pull"}
+
+func typed(a *App, text string) {
+	for _, r := range text {
 		a.Handle(widget.Event{Kind: widget.TextIn, Rune: r})
 	}
-	keys(a, "Esc")
-	if got := j.view.Work.Told; got != "Both guide pins had rusted fast. New pins, boots and front pads. First stops gentle." {
-		t.Errorf("the owner is told %q", got)
+}
+
+const told = "Both guide pins had rusted fast. New pins, boots and front pads. First stops gentle."
+
+func TestHandoverPictures(t *testing.T) {
+	for _, p := range []struct {
+		name         string
+		slate, touch bool
+		looked, told bool
+		keys         []string
+	}{
+		{"handover-start", false, false, false, false, nil},
+		{"handover-looks", false, false, true, false, nil},
+		{"handover-others", false, false, true, false, []string{"M"}},
+		{"handover-release", false, false, true, true, nil},
+		{"handover-release-slate", true, false, true, true, nil},
+		{"handover-letters-touch", false, true, true, true, []string{"Z", "Esc", "X"}},
+		{"handover-release-touch", false, true, true, true, nil},
+	} {
+		t.Run(p.name, func(t *testing.T) {
+			a, j := demoHandover(t, p.slate, p.touch)
+			if p.looked {
+				for _, c := range someLooks {
+					look(t, j, a.words, c)
+				}
+			}
+			if p.told {
+				keys(a, "1", "Z")
+				typed(a, "z"+told)
+				keys(a, "Esc")
+				if got := j.view.Work.Told; got != told {
+					t.Errorf("the owner is told %q", got)
+				}
+			}
+			keys(a, p.keys...)
+			pictured(t, a, p.name)
+		})
 	}
-	img, _ := a.Draw()
-	drawtest.Golden(t, "handover", img)
 }
