@@ -58,6 +58,10 @@ func (h *Hand) act(a play.Act) error {
 		return h.remedy(a.What)
 	case play.Seal, play.Work, play.HandOver:
 		return h.Press(stop(string(a.Do)))
+	case play.Check:
+		if w := h.View().Work; w != nil {
+			return h.look(w, a.What)
+		}
 	case play.Tell:
 		return h.tell(a.Text)
 	}

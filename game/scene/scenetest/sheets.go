@@ -115,6 +115,30 @@ func (h *Hand) remedy(what string) error {
 	return fmt.Errorf("nothing that can be done is %s", what)
 }
 
+// look takes a look again, on the side of the table where it stands: what every
+// hand-over should have, or the learner's other readings.
+func (h *Hand) look(w *play.WorkView, what string) error {
+	n := 0
+	for n < len(w.Looks) && w.Looks[n].Advised {
+		n++
+	}
+	for i, l := range w.Looks {
+		if l.Action.Act.What != what {
+			continue
+		}
+		if side, err := h.find(stop("others")); err == nil && side.Chosen == l.Advised {
+			if err := h.Press(stop("others")); err != nil {
+				return err
+			}
+		}
+		if !l.Advised {
+			i -= n
+		}
+		return h.Press(func(p *scene.Pressable) bool { return p.Stop == "looks" && p.Item == i })
+	}
+	return fmt.Errorf("%s is not to be looked at again", what)
+}
+
 // tell writes the note to the owner and leaves its field.
 func (h *Hand) tell(text string) error {
 	if err := h.Press(stop("told")); err != nil {
