@@ -158,6 +158,9 @@ func (s *Session) refuseCheck(what string) no {
 	if c.Station == inspect.WheelOn && s.setup.stands("wheel_off@"+inst.Wheel.String()) {
 		return because("no.wheel_is_off")
 	}
+	if stands, _ := s.setup.onWheels(); c.Harmful == inspect.HarmRoad && !stands {
+		return because("no.not_on_wheels")
+	}
 	if impossible, _ := s.setup.missing(inst.Needs()); len(impossible) > 0 {
 		return because("no.needs", "what", s.sayWork(impossible[0]))
 	}
@@ -190,6 +193,10 @@ func (s *Session) check(what string) (string, no) {
 	if s.stage == Inspecting {
 		s.heed(inst.Needs())
 		_, cautions := s.setup.missing(inst.Needs())
+		if c.Harmful == inspect.HarmRoad {
+			_, nuts := s.setup.onWheels()
+			cautions = append(cautions, nuts...)
+		}
 		notice = s.breach(cautions)
 	} else {
 		s.lookedAgain(inst)

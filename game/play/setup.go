@@ -14,16 +14,39 @@ type setup []string
 
 func (u setup) stands(name string) bool { return slices.Contains(u, name) }
 
-// after is the setup when this work has been done as well. u is not changed.
+// after is the setup when this work has been done as well. u is not changed. A
+// wheel that is off has its nuts off, slackened before or not.
 func (u setup) after(w inspect.Work) setup {
 	gone := w.Undoes()
-	next := make(setup, 0, len(u)+1)
+	next := make(setup, 0, len(u)+2)
+	if nuts := (inspect.Work{Preparation: slackenNuts, Wheel: w.Wheel}); w.ID == "wheel_off" && !u.stands(nuts.String()) {
+		u = u.after(nuts)
+	}
 	for _, n := range u {
 		if n != w.String() && !slices.Contains(gone, n) {
 			next = append(next, n)
 		}
 	}
 	return append(next, w.String())
+}
+
+var slackenNuts, _ = inspect.FindPreparation("slacken_nuts")
+
+// onWheels reports whether the car stands on its four wheels, and which cautions
+// driving it as it stands would break.
+func (u setup) onWheels() (stands bool, cautions []string) {
+	impossible, unsafe := inspect.OnWheels()
+	for _, n := range impossible {
+		if u.stands(n) {
+			return false, nil
+		}
+	}
+	for _, n := range unsafe {
+		if u.stands(n) {
+			return true, []string{"caution.nuts_torque"}
+		}
+	}
+	return true, nil
 }
 
 // missing splits what is needed and does not stand: what makes the work
@@ -95,13 +118,8 @@ func (u setup) refuseWork(w inspect.Work, say func(string) string) no {
 			return because("no.end_is_lifted")
 		}
 	case "drive", "stop_50":
-		impossible, _ := inspect.OnWheels()
-		for _, n := range impossible {
-			if u.stands(n) {
-				return because("no.not_on_wheels")
-			}
-		}
-		return no{} // may be done again
+		stands, _ := u.onWheels()
+		return unless(stands, "no.not_on_wheels") // may be done again
 	}
 	if u.stands(w.String()) && w.ID != "clear_road" {
 		return because("no.is_so")
@@ -118,13 +136,8 @@ func (u setup) breaks(w inspect.Work) []string {
 			list = append(list, w.Cautions[0])
 		}
 	case "drive", "stop_50":
-		_, unsafe := inspect.OnWheels()
-		for _, n := range unsafe {
-			if u.stands(n) {
-				list = append(list, "caution.nuts_torque")
-				break
-			}
-		}
+		_, nuts := u.onWheels()
+		list = append(list, nuts...)
 	}
 	return list
 }

@@ -1,0 +1,66 @@
+package play_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"evenwear/game/play"
+)
+
+// acted plays acts that are all allowed.
+func acted(t *testing.T, acts ...play.Act) *play.Session {
+	t.Helper()
+	s, err := desk(t).Open("warm_wheel", 2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, a := range acts {
+		if err := s.Do(a); err != nil {
+			t.Fatalf("%+v: %v", a, err)
+		}
+	}
+	return s
+}
+
+// TestWheelTakenOffHasSlackNuts: whoever takes a wheel off without slackening its
+// nuts on the ground breaks a caution, and has nuts to tighten all the same.
+func TestWheelTakenOffHasSlackNuts(t *testing.T) {
+	s := acted(t, play.Act{Do: play.Prepare, What: "lift_front"}, play.Act{Do: play.Go, What: "front_left"}, play.Act{Do: play.Prepare, What: "wheel_off@front_left"})
+	if v := s.View(); !v.Plan.NutsSlack[0] || !strings.Contains(v.Notice, "Nuts are slackened while the wheel is on the ground") {
+		t.Errorf("nuts slack %v, notice %q", v.Plan.NutsSlack, v.Notice)
+	}
+	for _, a := range []play.Act{{Do: play.Prepare, What: "wheel_on@front_left"}, {Do: play.Go, What: "ground"}, {Do: play.Prepare, What: "lower_front"},
+		{Do: play.Go, What: "front_left"}, {Do: play.Prepare, What: "torque_nuts@front_left"}} {
+		if err := s.Do(a); err != nil {
+			t.Fatalf("%+v: %v", a, err)
+		}
+	}
+	if v := s.View(); slices.Contains(v.Plan.NutsSlack[:], true) {
+		t.Errorf("after tightening the nuts are slack: %v", v.Plan.NutsSlack)
+	}
+}
+
+// TestLiftedCarIsNotDriven: a check that moves the car is refused while it does
+// not stand on four wheels, and with slack nuts it breaks their caution.
+func TestLiftedCarIsNotDriven(t *testing.T) {
+	looked := []play.Act{{Do: play.Go, What: "seat"}, {Do: play.Check, What: "pedal_travel"}, {Do: play.Write, Text: "50"},
+		{Do: play.Check, What: "hold_sink"}, {Do: play.Write, Text: "0"}, {Do: play.Go, What: "front_left"},
+		{Do: play.Check, What: "wetness@front_left"}, {Do: play.Write, Text: "dry"},
+		{Do: play.Check, What: "opening_outer@front_left"}, {Do: play.Write, Text: "plenty"}}
+	road := []play.Act{{Do: play.Go, What: "road"}, {Do: play.Prepare, What: "clear_road"}}
+	stop := play.Act{Do: play.Check, What: "slow_stop"}
+
+	s := acted(t, slices.Concat(looked, []play.Act{{Do: play.Go, What: "ground"}, {Do: play.Prepare, What: "lift_front"}}, road)...)
+	if err := s.Do(stop); err == nil || !strings.Contains(s.View().Notice, "four wheels") {
+		t.Errorf("a slow stop with the front lifted: error %v, notice %q", err, s.View().Notice)
+	}
+	s = acted(t, slices.Concat(looked, []play.Act{{Do: play.Prepare, What: "slacken_nuts@front_left"}}, road, []play.Act{stop})...)
+	if v := s.View(); v.Instrument == nil || !strings.Contains(v.Notice, "Nuts to the handbook") {
+		t.Errorf("a slow stop with slack nuts: notice %q, want the caution", v.Notice)
+	}
+	s = acted(t, slices.Concat(looked, road, []play.Act{stop})...)
+	if v := s.View(); v.Instrument == nil || strings.Contains(v.Notice, "caution") {
+		t.Errorf("a slow stop on four wheels: notice %q", v.Notice)
+	}
+}
