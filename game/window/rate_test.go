@@ -14,6 +14,7 @@ import (
 
 	"evenwear/game/play"
 	"evenwear/game/scene"
+	"evenwear/game/window/windowtest"
 	"evenwear/physics"
 )
 
@@ -123,14 +124,14 @@ func rateChild(kind string) error {
 	return ebiten.RunGame(&counted{Game: g})
 }
 
-func rate(b *testing.B, s screen, kind string) float64 {
+func rate(b *testing.B, s windowtest.Screen, kind string) float64 {
 	b.Helper()
 	self, err := os.Executable()
 	if err != nil {
 		b.Fatal(err)
 	}
 	cmd := exec.Command(self)
-	cmd.Env = append(os.Environ(), childEnv+"="+kind, "DISPLAY="+s.display)
+	cmd.Env = append(os.Environ(), childEnv+"="+kind, "DISPLAY="+s.Display)
 	cmd.Stderr = os.Stderr
 	out, err := cmd.StdoutPipe()
 	if err != nil {
@@ -154,7 +155,7 @@ func rate(b *testing.B, s screen, kind string) float64 {
 // static sheet, on one screen without a graphics card, one after the other.
 // Budget: at least 0.9 of it.
 func BenchmarkFrameRate(b *testing.B) {
-	s := newScreen(b)
+	s := windowtest.New(b)
 	var moving, static float64
 	n := 0
 	for b.Loop() {

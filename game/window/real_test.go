@@ -7,13 +7,13 @@ import (
 	"image"
 	"os"
 	"os/exec"
-	"path/filepath"
 	"strings"
 	"testing"
 	"time"
 
 	"evenwear/assets"
 	"evenwear/game/scene"
+	"evenwear/game/window/windowtest"
 )
 
 // childEnv asks the test's own program to be the window: it is built as the
@@ -59,86 +59,20 @@ func testApp() (*scene.App, error) {
 	}}), nil
 }
 
-// A screen is a virtual one of 1280×720 whose memory can be read.
-type screen struct{ display, file string }
-
-// newScreen starts Xvfb, or says why it cannot: skipped here, a failure where
-// everything is meant to be installed.
-func newScreen(t testing.TB) screen {
-	t.Helper()
-	for _, need := range []string{"Xvfb", "xdotool"} {
-		if _, err := exec.LookPath(need); err != nil {
-			if os.Getenv("CI") == "true" {
-				t.Fatalf("%s is not installed", need)
-			}
-			t.Skipf("%s is not installed", need)
-		}
-	}
-	dir := t.TempDir()
-	r, w, err := os.Pipe()
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer r.Close()
-	cmd := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", "1280x720x24", "-fbdir", dir, "-nolisten", "tcp")
-	cmd.ExtraFiles = []*os.File{w}
-	if err := cmd.Start(); err != nil {
-		t.Fatal(err)
-	}
-	w.Close()
-	t.Cleanup(func() { cmd.Process.Kill(); cmd.Wait() })
-	line, err := bufio.NewReader(r).ReadString('\n')
-	if err != nil {
-		t.Fatalf("Xvfb named no display: %v", err)
-	}
-	return screen{":" + strings.TrimSpace(line), filepath.Join(dir, "Xvfb_screen0")}
-}
-
-// shot reads the screen's memory, an X window dump: 25 or more 32-bit numbers,
-// a table of colours, then rows of pixels.
-func (s screen) shot(t testing.TB) *image.RGBA {
-	t.Helper()
-	b, err := os.ReadFile(s.file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	word := func(i int) int { return int(b[4*i])<<24 | int(b[4*i+1])<<16 | int(b[4*i+2])<<8 | int(b[4*i+3]) }
-	w, h, stride := word(4), word(5), word(12)
-	at := word(0) + 12*word(19)
-	img := image.NewRGBA(image.Rect(0, 0, w, h))
-	for y := range h {
-		for x := range w {
-			p := b[at+y*stride+4*x:]
-			copy(img.Pix[img.PixOffset(x, y):], []byte{p[2], p[1], p[0], 255})
-		}
-	}
-	return img
-}
-
-// hand does one thing with xdotool.
-func (s screen) hand(t testing.TB, args ...string) {
-	t.Helper()
-	cmd := exec.Command("xdotool", args...)
-	cmd.Env = append(os.Environ(), "DISPLAY="+s.display)
-	if out, err := cmd.CombinedOutput(); err != nil {
-		t.Fatalf("xdotool %v: %v\n%s", args, err, out)
-	}
-}
-
 // A program is the window running on a screen.
 type program struct {
 	cmd *exec.Cmd
 	up  time.Duration // from start to the first picture handed over
 }
 
-func start(t testing.TB, s screen) *program {
+func start(t testing.TB, s windowtest.Screen) *program {
 	t.Helper()
 	self, err := os.Executable()
 	if err != nil {
 		t.Fatal(err)
 	}
 	cmd := exec.Command(self)
-	cmd.Env = append(os.Environ(), childEnv+"=1", "DISPLAY="+s.display)
+	cmd.Env = append(os.Environ(), childEnv+"=1", "DISPLAY="+s.Display)
 	cmd.Stderr = os.Stderr
 	out, err := cmd.StdoutPipe()
 	if err != nil {
@@ -165,67 +99,35 @@ func start(t testing.TB, s screen) *program {
 	return &program{cmd, time.Since(from)}
 }
 
-// until waits for a picture that satisfies ok.
-func (s screen) until(t testing.TB, what string, ok func(*image.RGBA) bool) *image.RGBA {
-	t.Helper()
-	for deadline := time.Now().Add(15 * time.Second); ; time.Sleep(50 * time.Millisecond) {
-		img := s.shot(t)
-		if ok(img) {
-			return img
-		}
-		if time.Now().After(deadline) {
-			t.Fatalf("after 15 s: not %s", what)
-		}
-	}
-}
-
-func colours(img *image.RGBA) map[[3]uint8]int {
-	n := map[[3]uint8]int{}
-	for i := 0; i < len(img.Pix); i += 4 {
-		n[[3]uint8(img.Pix[i:i+3])]++
-	}
-	return n
-}
-
-func changed(a, b *image.RGBA) int {
-	n := 0
-	for i := 0; i < len(a.Pix); i += 4 {
-		if [3]uint8(a.Pix[i:i+3]) != [3]uint8(b.Pix[i:i+3]) {
-			n++
-		}
-	}
-	return n
-}
-
 // TestRealWindow opens the window on a virtual screen and works it with real
 // key strokes and a real pointer.
 func TestRealWindow(t *testing.T) {
 	if testing.Short() {
 		t.Skip("opens a window")
 	}
-	s := newScreen(t)
+	s := windowtest.New(t)
 	p := start(t, s)
 	t.Logf("window up after %v", p.up)
 	paper, slate := [3]uint8{0xF5, 0xEF, 0xE0}, [3]uint8{0x1B, 0x22, 0x26}
-	first := s.until(t, "the paper sheet", func(i *image.RGBA) bool { return colours(i)[paper] > 400000 })
-	if n := len(colours(first)); n < 20 {
+	first := s.Until(t, "the paper sheet", func(i *image.RGBA) bool { return windowtest.Colours(i)[paper] > 400000 })
+	if n := len(windowtest.Colours(first)); n < 20 {
 		t.Errorf("the first picture has %d colours: no lettering", n)
 	}
 	// No window manager runs here, so the keyboard is given to the window by hand.
-	s.hand(t, "search", "--sync", "--name", "Evenwear", "windowfocus")
-	s.hand(t, "mousemove", "700", "690", "key", "F2")
-	dark := s.until(t, "slate after F2", func(i *image.RGBA) bool { return colours(i)[slate] > 400000 })
-	s.hand(t, "mousemove", "200", "150", "click", "1")
-	said := s.until(t, "answered to a click on the bench's key", func(i *image.RGBA) bool { return changed(i, dark) > 200 })
-	if n := changed(said, dark); n > 100000 {
+	s.Hand(t, "search", "--sync", "--name", "Evenwear", "windowfocus")
+	s.Hand(t, "mousemove", "700", "690", "key", "F2")
+	dark := s.Until(t, "slate after F2", func(i *image.RGBA) bool { return windowtest.Colours(i)[slate] > 400000 })
+	s.Hand(t, "mousemove", "200", "150", "click", "1")
+	said := s.Until(t, "answered to a click on the bench's key", func(i *image.RGBA) bool { return windowtest.Changed(i, dark) > 200 })
+	if n := windowtest.Changed(said, dark); n > 100000 {
 		t.Errorf("a click changed %d pixels, want a line of text and a ring", n)
 	}
 	// A quick click is down and up between two ticks; the list acts on the up.
-	s.hand(t, "mousemove", "700", "150", "click", "1")
-	s.until(t, "answered to a quick click on the list", func(i *image.RGBA) bool {
-		return changed(i.SubImage(image.Rect(0, 600, 1280, 720)).(*image.RGBA), said.SubImage(image.Rect(0, 600, 1280, 720)).(*image.RGBA)) > 200
+	s.Hand(t, "mousemove", "700", "150", "click", "1")
+	s.Until(t, "answered to a quick click on the list", func(i *image.RGBA) bool {
+		return windowtest.Changed(i.SubImage(image.Rect(0, 600, 1280, 720)).(*image.RGBA), said.SubImage(image.Rect(0, 600, 1280, 720)).(*image.RGBA)) > 200
 	})
-	s.hand(t, "key", "Escape")
+	s.Hand(t, "key", "Escape")
 	done := make(chan error, 1)
 	go func() { done <- p.cmd.Wait() }()
 	select {
@@ -241,7 +143,7 @@ func TestRealWindow(t *testing.T) {
 // BenchmarkWindowUp is the time from the start of the program to its first
 // picture, on a screen without a graphics card. Budget: 0.8 s.
 func BenchmarkWindowUp(b *testing.B) {
-	s := newScreen(b)
+	s := windowtest.New(b)
 	total := time.Duration(0)
 	n := 0
 	for b.Loop() {
