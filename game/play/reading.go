@@ -104,7 +104,7 @@ func (s *Session) breach(rules []string) string {
 	notice := ""
 	for _, r := range rules {
 		if !s.caution(r, false) && notice == "" {
-			notice = s.words.Say("play.broken", "caution", s.say(r))
+			notice, s.warns = s.words.Say("play.broken", "caution", s.say(r)), true
 		}
 	}
 	return notice
@@ -134,6 +134,7 @@ func (s *Session) heed(needs []string) {
 }
 
 func (s *Session) harm(rule string) {
+	s.warns = true
 	if !slices.Contains(s.harmful, rule) {
 		s.harmful = append(s.harmful, rule)
 	}

@@ -45,6 +45,7 @@ type Session struct {
 	await    *settling
 	settled  *outcome
 	notice   string
+	warns    bool // the notice is a warning
 	catalog  catalog
 }
 
@@ -117,6 +118,7 @@ func (s *Session) Refuses(a Act) error {
 // Do does one act. The error is a *[Refusal] when the act cannot be done now:
 // a sentence for the learner, and nothing has changed but the view's notice.
 func (s *Session) Do(a Act) error {
+	s.warns = false
 	if err := s.Refuses(a); err != nil {
 		s.notice = err.Error()
 		return err

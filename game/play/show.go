@@ -12,7 +12,7 @@ import (
 // View is all a face may show now. It is built anew each time and shares
 // nothing with the session.
 func (s *Session) View() *View {
-	v := &View{Stage: s.stage, Title: s.title(), Complaint: s.job.Complaint, Notice: s.notice}
+	v := &View{Stage: s.stage, Title: s.title(), Complaint: s.job.Complaint, Notice: s.notice, Warns: s.warns}
 	v.Plan = s.plan()
 	v.Instrument = s.instrument()
 	v.Notebook = s.notebook()

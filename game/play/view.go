@@ -17,6 +17,7 @@ type View struct {
 	Debrief    *DebriefView
 	Waiting    *WaitView // the debrief is being worked out
 	Notice     string    // the last refusal or news, a sentence
+	Warns      bool      // the notice says that a caution was not kept, or that harm was asked for
 }
 
 // A Stage is where a session stands.

@@ -141,7 +141,7 @@ func (s *stations) Handle(e widget.Event) {
 		return
 	}
 	if e.Kind == widget.TextIn && s.field.Focused && unicode.IsLetter(e.Rune) && !s.shows(e.Rune) {
-		s.view.Notice = s.fill("stations.no_figure", "text", string(e.Rune))
+		s.answer(s.fill("stations.no_figure", "text", string(e.Rune)))
 		return
 	}
 	id := s.targets.Handle(e)
@@ -157,18 +157,21 @@ func (s *stations) Handle(e widget.Event) {
 	if id == "" && e.Kind == widget.PointerDown {
 		for i := range s.keys { // what cannot be pressed says why
 			if k := &s.keys[i]; k.Off && k.Rect.Contains(e.At) && k.why != "" {
-				s.view.Notice = k.why
+				s.answer(k.why)
 			}
 		}
 	}
 	if id == "" && e.Kind == widget.KeyDown && v == nil {
 		for i := range s.keys {
 			if k := &s.keys[i]; k.Off && k.Letter == e.Key && k.why != "" {
-				s.view.Notice = k.why
+				s.answer(k.why)
 			}
 		}
 	}
 }
+
+// answer puts the sheet's own answer in the place of the last notice.
+func (s *stations) answer(text string) { s.view.Notice, s.view.Warns = text, false }
 
 // shows reports whether a key shows a letter.
 func (s *stations) shows(r rune) bool {

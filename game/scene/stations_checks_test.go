@@ -1,6 +1,7 @@
 package scene
 
 import (
+	"image"
 	"image/png"
 	"os"
 	"path/filepath"
@@ -11,6 +12,7 @@ import (
 	"evenwear/game/play"
 	"evenwear/game/play/playtest"
 	"evenwear/physics/inspect"
+	"evenwear/scenarios"
 )
 
 // readyForRoad looks at what must be looked at before a car is driven, and drives.
@@ -134,5 +136,76 @@ func TestEveryCheckIsDrawn(t *testing.T) {
 		if folder == "" {
 			return // the other theme draws the same things
 		}
+	}
+}
+
+// TestCautionsAreAllSeen: in every job, at every place, by mouse and by touch, all
+// that is known and every caution stand above the notice, however long that is.
+func TestCautionsAreAllSeen(t *testing.T) {
+	lib, err := scenarios.Embedded()
+	if err != nil {
+		t.Fatal(err)
+	}
+	seen := 0
+	for _, touch := range []bool{false, true} {
+		a := testApp(t, false)
+		a.Resize(1280, 720, touch)
+		for _, job := range lib.Jobs {
+			j, _ := openJob(t, a, job.ID, 3)
+			for _, p := range j.view.Plan.Places {
+				if p.Action.Enabled && !j.do(p.Action.Act) {
+					t.Fatal(j.view.Notice)
+				}
+				s := j.sheet.(*stations)
+				s.fresh()
+				end := s.newsTop(3)
+				last := s.known(a.still, 112, end) - draw.SentenceText.LineHeight()
+				if last > end {
+					t.Errorf("%s at %s (touch %v): the last caution stands at %.0f, the notice begins below %.0f", job.ID, p.ID, touch, last, end)
+				}
+				for _, n := range j.view.Nodes {
+					if n.Role == "caution" {
+						seen++
+					}
+				}
+			}
+		}
+	}
+	if seen < 200 {
+		t.Errorf("only %d cautions were looked for", seen)
+	}
+}
+
+// TestNoticeOfABrokenCautionCarriesTheSign: news that a caution was not kept has
+// the sign beside it, a refusal has not, on the sheet as beside an instrument.
+func TestNoticeOfABrokenCautionCarriesTheSign(t *testing.T) {
+	a := testApp(t, false)
+	caution := a.theme.Caution
+	signs := func(r image.Rectangle) (n int) {
+		img, _ := a.Draw()
+		for y := r.Min.Y; y < r.Max.Y; y++ {
+			for x := r.Min.X; x < r.Max.X; x++ {
+				if img.RGBAAt(x, y) == caution {
+					n++
+				}
+			}
+		}
+		return n
+	}
+	j, _ := openJob(t, a, "warm_wheel", 3)
+	below, beside := image.Rect(264, 440, 870, 528), image.Rect(874, 364, 1260, 436)
+	if n := signs(below); n > 0 {
+		t.Errorf("a sign stands where nothing was broken: %d pixels", n)
+	}
+	if !j.do(play.Act{Do: play.Prepare, What: "lift_front"}) || signs(below) < 10 {
+		t.Errorf("lifting without chocks: %q has no sign", j.view.Notice)
+	}
+	j.do(play.Act{Do: play.Prepare, What: "lift_rear"})
+	if n := signs(below); n > 0 || j.view.Notice == "" {
+		t.Errorf("the refusal %q carries a caution sign", j.view.Notice)
+	}
+	j.do(play.Act{Do: play.Go, What: "front_left"})
+	if !j.do(play.Act{Do: play.Check, What: "spin@front_left"}) || signs(beside) < 10 {
+		t.Errorf("beside the instrument %q has no sign", j.view.Notice)
 	}
 }

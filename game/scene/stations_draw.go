@@ -98,7 +98,11 @@ func (s *stations) preparation(c *draw.Canvas) {
 		c.Paragraph(draw.Pt{X: 884, Y: 384}, draw.SentenceText, th.Ink, s.word("stations.no_work"), 366)
 	}
 	if v := s.view.Instrument; v != nil {
-		c.Paragraph(draw.Pt{X: 884, Y: 385}, draw.SentenceText, th.Ink, s.word("stations.read_help"), 366)
+		say := s.view.Notice
+		if say == "" {
+			say = s.word("stations.read_help")
+		}
+		s.news(c, draw.Pt{X: 884, Y: 382}, say, 366, 16, 4)
 	}
 }
 
@@ -122,11 +126,6 @@ func (s *stations) bottom(c *draw.Canvas) {
 		if len(v.Words) == 0 {
 			s.field.Draw(c)
 			c.Text(draw.Pt{X: 682, Y: 574}, draw.LabelText, th.Ink, fit(c, s.lettering, v.Unit, draw.LabelText, 46))
-		}
-		if s.view.Notice != "" {
-			for i, l := range firstLines(c.Wrap(draw.LabelText, s.view.Notice, 750), 1) {
-				c.Text(draw.Pt{X: 28, Y: 694 + float64(i)*17}, draw.LabelText, th.Ink, l)
-			}
 		}
 	}
 	s.timeBar(c)
@@ -171,28 +170,69 @@ func (s *stations) centre(c *draw.Canvas) {
 		return
 	}
 	c.Text(draw.Pt{X: 274, Y: 84}, draw.HeadingText, th.Ink, s.view.Title.Place)
-	y, end := 112.0, min(s.split(), centreArea.Y+centreArea.H)-8
 	say := s.view.Notice
 	if say == "" {
 		say = s.word("stations.pick")
 	}
-	lines := firstLines(c.Wrap(draw.SentenceText, say, 586), 3)
-	end -= 19 * float64(len(lines))
-	for i, l := range lines {
-		c.Text(draw.Pt{X: 274, Y: end + 14 + 19*float64(i)}, draw.SentenceText, th.Ink, l)
+	lines := len(firstLines(c.Wrap(draw.SentenceText, say, s.newsRoom(586)), 3))
+	end := s.newsTop(lines)
+	s.news(c, draw.Pt{X: 274, Y: end + 20}, say, 586, newsPitch, 3)
+	s.known(c, 112, end)
+}
+
+const newsPitch = 19.0 // [unit]
+
+// newsTop is how far down other text may stand over so many lines of news.
+func (s *stations) newsTop(lines int) float64 {
+	return min(s.split(), centreArea.Y+centreArea.H) - 14 - newsPitch*float64(lines)
+}
+
+// news letters the last news or refusal, with the caution sign where it warns.
+func (s *stations) news(c *draw.Canvas, at draw.Pt, say string, width, pitch float64, most int) {
+	room := s.newsRoom(width)
+	if room < width {
+		c.Triangle(draw.Pt{X: at.X + 10, Y: at.Y + 3}, 15)
+		at.X += width - room
 	}
+	for i, l := range firstLines(c.Wrap(draw.SentenceText, say, room), most) {
+		c.Text(draw.Pt{X: at.X, Y: at.Y + pitch*float64(i)}, draw.SentenceText, c.Theme.Ink, l)
+	}
+}
+
+// newsRoom is what the caution sign leaves of a width.
+func (s *stations) newsRoom(width float64) float64 {
+	if s.view.Warns && s.view.Notice != "" {
+		return width - 28
+	}
+	return width
+}
+
+// known letters what is known of the car and every caution of this place from y
+// down to end, closer together where that is needed. It returns where it ended.
+func (s *stations) known(c *draw.Canvas, y, end float64) float64 {
+	room, facts, n := end-y, 0.0, 0
 	for i := range s.view.Nodes {
-		n := &s.view.Nodes[i]
-		switch {
-		case strings.HasPrefix(n.ID, "fact_"):
-			at := c.Paragraph(draw.Pt{X: 274, Y: y}, draw.SentenceText, th.Ink, n.Name+": "+n.Value, 586)
-			y = at.Y + 8
-		case n.Role == "caution" && y < end-20:
-			c.Triangle(draw.Pt{X: 284, Y: y + 3}, 15)
-			at := c.Paragraph(draw.Pt{X: 302, Y: y}, draw.SentenceText, th.Ink, n.Name, 556)
-			y = at.Y + 6
+		switch k := &s.view.Nodes[i]; {
+		case strings.HasPrefix(k.ID, "fact_"):
+			facts += draw.SentenceText.LineHeight() * float64(len(s.lines(c, k.Name+": "+k.Value, draw.SentenceText, 586)))
+			n++
+		case k.Role == "caution":
+			facts += draw.SentenceText.LineHeight() * float64(len(s.lines(c, k.Name, draw.SentenceText, 556)))
+			n++
 		}
 	}
+	gap := clamp((room-facts)/max(float64(n), 1), 0, 8)
+	for i := range s.view.Nodes {
+		k := &s.view.Nodes[i]
+		switch {
+		case strings.HasPrefix(k.ID, "fact_"):
+			y = c.Paragraph(draw.Pt{X: 274, Y: y}, draw.SentenceText, c.Theme.Ink, k.Name+": "+k.Value, 586).Y + gap
+		case k.Role == "caution":
+			c.Triangle(draw.Pt{X: 284, Y: y + 3}, 15)
+			y = c.Paragraph(draw.Pt{X: 302, Y: y}, draw.SentenceText, c.Theme.Ink, k.Name, 556).Y + gap
+		}
+	}
+	return y - gap
 }
 
 // helpText says how the sheet is used.
