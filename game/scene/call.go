@@ -53,8 +53,8 @@ func newCall(j *Job) *call {
 		formPanel{headArea, s.drawHead},
 		formPanel{draw.Rect{X: 20, Y: 66, W: 779, H: 549}, s.drawWrong},
 		formPanel{draw.Rect{X: 801, Y: 66, W: 460, H: 55}, func(*draw.Canvas) {}},
-		formPanel{draw.Rect{X: 801, Y: 121, W: 460, H: 406}, s.drawDo},
-		formPanel{draw.Rect{X: 801, Y: 529, W: 460, H: 104}, s.drawWork},
+		formPanel{draw.Rect{X: 801, Y: 121, W: 460, H: 392}, s.drawDo},
+		formPanel{draw.Rect{X: 801, Y: 514, W: 460, H: 119}, s.drawWork},
 		formPanel{draw.Rect{X: 20, Y: 617, W: 770, H: 84}, s.drawSays},
 		formPanel{titleBlock, func(c *draw.Canvas) {
 			s.title(c, s.word("call.sheet"), s.word("call.scale_caption"), s.word("call.scale"))
@@ -84,7 +84,7 @@ func (s *call) lay() {
 	h := s.high(38)
 	s.key(callSeal, "seal", widget.Key{Rect: draw.Rect{X: 1054, Y: 93 - h/2, W: 200, H: h}, Label: s.word(label), Letter: "Enter", Strong: true, Off: !v.Seal.Enabled},
 		func() {
-			s.picking = false
+			s.picking, s.rows.Top = false, 0
 			s.job.do(v.Seal.Act)
 			s.targets.Focus = s.parts.id
 		})
@@ -128,7 +128,7 @@ func (s *call) Still(c *draw.Canvas) {
 	rule(c, 800, 62, 800, 634)
 	rule(c, 18, 616, 800, 616)
 	rule(c, 800, 117, 1262, 117)
-	rule(c, 800, 528, 1262, 528)
+	rule(c, 800, doEnd, 1262, doEnd)
 	y := s.workRule()
 	rule(c, 800, y, 1262, y)
 	rule(c, 800, 634, 1262, 634)

@@ -85,7 +85,11 @@ func (b *notebook) draw(c *draw.Canvas) {
 		n, r := &notes[i], b.list.Row(i)
 		y := r.Y + 18
 		c.Text(draw.Pt{X: r.X, Y: y}, draw.SmallText, th.Graphite, fit(c, f.lettering, n.Where, draw.SmallText, 84))
-		c.Text(draw.Pt{X: r.X + 90, Y: y}, draw.LabelText, th.Ink, fit(c, f.lettering, n.What, draw.LabelText, 270))
+		what := n.What
+		if n.Again {
+			what = f.fill("sheet.again", "what", what)
+		}
+		c.Text(draw.Pt{X: r.X + 90, Y: y}, draw.LabelText, th.Ink, fit(c, f.lettering, what, draw.LabelText, 270))
 		written := n.Written
 		if n.Unit != "" {
 			written += " " + n.Unit

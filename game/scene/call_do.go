@@ -8,6 +8,9 @@ import (
 
 // Step three: what is chosen, and the full list by part, place and remedy.
 
+// doEnd is where the list of what can be done ends [unit].
+const doEnd = 513.0
+
 // partNow is the part whose remedies are listed; nil before one is picked.
 func (s *call) partNow() *play.PartView {
 	v := s.v()
@@ -63,7 +66,7 @@ func (s *call) layDo() {
 			}
 		}
 	}
-	s.remedies.area = draw.Rect{X: x, Y: y, W: wide, H: 526 - y}
+	s.remedies.area = draw.Rect{X: x, Y: y, W: wide, H: doEnd - 1 - y}
 	s.menu(&s.remedies)
 }
 
@@ -227,16 +230,17 @@ func (s *call) drawWork(c *draw.Canvas) {
 	if text == "" {
 		text = s.word("call.no_caution")
 	} else {
-		c.Triangle(draw.Pt{X: 823, Y: 567}, 22)
+		c.Triangle(draw.Pt{X: 823, Y: (doEnd+s.workRule())/2 + 9}, 22)
 	}
-	lines, y, most := s.lines(c, text, draw.SentenceText, 408), 551.0, 3
-	if len(lines) > 2 {
-		y = 543
+	const most = 4
+	st := draw.SentenceText
+	room := s.workRule() - doEnd - 6
+	if n := len(s.lines(c, text, st, 408)); n > most || float64(n)*st.LineHeight() > room {
+		st = st.At(13)
 	}
-	if !s.app.Touch {
-		most = 4
-	}
-	s.block(c, draw.Pt{X: 846, Y: y}, draw.SentenceText, text, 408, most)
+	n := min(most, len(s.lines(c, text, st, 408)))
+	y := doEnd + 3 + (room-float64(n)*st.LineHeight())/2 + st.Size
+	s.block(c, draw.Pt{X: 846, Y: y}, st, text, 408, most)
 	help := s.word("call.work_help")
 	if !v.Work.Enabled && v.Work.Why != "" && v.Sealed {
 		help = v.Work.Why

@@ -8,7 +8,10 @@ import (
 	"evenwear/game/widget"
 )
 
-const idRows = "rows"
+const (
+	idRows     = "rows"
+	pickLetter = "P"
+)
 
 // layRows lists step one: rods with their keys, the empty row, the catalogue.
 func (s *call) layRows() {
@@ -39,7 +42,7 @@ func (s *call) layRows() {
 		r := l.Row(i)
 		if i == len(v.Rows) {
 			h := s.high(32)
-			k := widget.Key{Rect: draw.Rect{X: 50, Y: r.Y + (r.H-h)/2, W: 246, H: h}, Label: s.word("call.pick"), Letter: "P", Drop: true, Left: true, Chosen: s.picking}
+			k := widget.Key{Rect: draw.Rect{X: 50, Y: r.Y + (r.H-h)/2, W: 246, H: h}, Label: s.word("call.pick"), Letter: pickLetter, Drop: true, Left: true, Chosen: s.picking}
 			s.key(callWrong, "pick", k, s.pick)
 			continue
 		}
@@ -107,6 +110,10 @@ func (s *call) handleRows(e widget.Event) bool {
 			return false // a key in the row may have been meant
 		}
 		return e.Kind != widget.PointerDown && l.Handle(e)
+	}
+	if e.Key == pickLetter && !s.v().Sealed {
+		s.pick() // the empty row may have been scrolled out of sight
+		return true
 	}
 	if s.targets.Focus != idRows {
 		return false
@@ -182,7 +189,7 @@ func (s *call) drawRow(c *draw.Canvas, row *play.RowView, r draw.Rect) {
 	c.Text(draw.Pt{X: 50, Y: mid + 15}, draw.SmallText, th.Graphite, fit(c, s.lettering, row.Place, draw.SmallText, 248))
 	rod := widget.Rod{Rect: draw.Rect{X: 355, Y: mid - 14, W: 348, H: 28}, Nuts: row.Counters}
 	rod.Draw(c)
-	c.Text(draw.Pt{X: 776, Y: mid + 6}, draw.HandText.To(draw.Right), th.Graphite, s.num(float64(row.Counters), 0))
+	c.Text(draw.Pt{X: 771, Y: mid + 6}, draw.HandText.To(draw.Right), th.Graphite, s.num(float64(row.Counters), 0))
 }
 
 // rowLetter names a row: A … Z, AA …

@@ -14,7 +14,7 @@ import (
 
 // lookArea is where the rows stand, lookRight where their new readings end,
 // clear of the rail of a long table.
-var lookArea = draw.Rect{X: 424, Y: 114, W: 440, H: 459}
+var lookArea = draw.Rect{X: 424, Y: 114, W: 440, H: 468}
 
 const lookRight = 844.0
 
@@ -97,7 +97,7 @@ func (s *handover) drawLook(c *draw.Canvas) {
 	if s.advised() < len(v.Looks) {
 		width = 234
 	}
-	s.block(c, draw.Pt{X: 426, Y: 591}, draw.SmallText, s.word("handover.pencil"), width, 3)
+	s.block(c, draw.Pt{X: 426, Y: 595}, draw.SmallText, s.word("handover.pencil"), width, 3)
 }
 
 // paintLook letters one look: its key, the old reading, the new one, its detail.
@@ -119,7 +119,7 @@ func (s *handover) paintLook(c *draw.Canvas, i int, r draw.Rect) {
 	s.written(c, 674, base, 90, false, l.Before, l)
 	s.written(c, lookRight, base, 76, true, l.After, l)
 	rowH := s.looks.list.RowH
-	c.Text(draw.Pt{X: r.X + 3, Y: r.Y + r.H + min(15, (rowH-r.H)*0.5+5)}, draw.SmallText, th.Ink, fit(c, s.lettering, l.Detail, draw.SmallText, 414))
+	c.Text(draw.Pt{X: r.X + 3, Y: r.Y + r.H + min(15, rowH-r.H-3.5)}, draw.SmallText, th.Ink, fit(c, s.lettering, l.Detail, draw.SmallText, 414))
 	if rowH >= r.H+20 && i < len(s.looks.items)-1 {
 		bottom := s.looks.list.Row(i).Y + rowH - 2
 		c.Line(draw.Pt{X: 426, Y: bottom}, draw.Pt{X: lookRight, Y: bottom}, draw.Thin.In(th.Graphite).Wide(0.6))
