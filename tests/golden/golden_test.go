@@ -12,7 +12,10 @@ import (
 	"fmt"
 	"hash"
 	"hash/fnv"
+	"math"
 	"os"
+	"reflect"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -29,19 +32,49 @@ type sum struct {
 
 func newSum(t testing.TB) *sum { return &sum{t, fnv.New64a()} }
 
-// put adds numbers of a stated size, or structs of them, bit for bit.
+// put adds numbers, or structs of them by their fields' names, bit for bit. What
+// is zero is left out, so that a field added later moves nothing until it is used.
 func (s *sum) put(values ...any) {
 	s.t.Helper()
-	for _, v := range values {
-		if err := binary.Write(s.h, binary.LittleEndian, v); err != nil {
-			s.t.Fatal(err)
-		}
+	for i, v := range values {
+		s.walk(strconv.Itoa(i), reflect.ValueOf(v))
 	}
+}
+
+func (s *sum) walk(path string, v reflect.Value) {
+	var bits uint64
+	switch v.Kind() {
+	case reflect.Struct:
+		for i := range v.NumField() {
+			s.walk(path+"."+v.Type().Field(i).Name, v.Field(i))
+		}
+		return
+	case reflect.Array, reflect.Slice:
+		for i := range v.Len() {
+			s.walk(path+"."+strconv.Itoa(i), v.Index(i))
+		}
+		return
+	case reflect.Float64:
+		bits = math.Float64bits(v.Float())
+	case reflect.Int, reflect.Int64:
+		bits = uint64(v.Int())
+	case reflect.Bool:
+		if v.Bool() {
+			bits = 1
+		}
+	default:
+		s.t.Fatalf("%s: a %v cannot be hashed", path, v.Type())
+	}
+	if bits == 0 {
+		return
+	}
+	s.h.Write([]byte(path))
+	s.h.Write(binary.LittleEndian.AppendUint64(nil, bits))
 }
 
 // text adds an id.
 func (s *sum) text(id string) {
-	s.put(int64(len(id)))
+	s.put(len(id))
 	s.h.Write([]byte(id))
 }
 
