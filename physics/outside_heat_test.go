@@ -107,9 +107,16 @@ func TestOutsideCooling(t *testing.T) {
 	for rpm, want := range map[float64]float64{342: 27.0, 684: 52.7, 1025: 78.3} {
 		outside{id: "OC-39", source: "McPhee & Johnson, Int. J. Thermal Sci. 47 (2008) 458", got: vane(rpm), want: want, tol: 0.03, wrong: want * 1.1}.check(t)
 	}
-	if n := math.Log(vane(1025)/vane(342)) / math.Log(1025.0/342); n < 0.95 || n > 1.0001 {
-		t.Errorf("OC-39: exponent of speed %.3f, want 0.95 to 1.00", n)
+	const mcphee = "McPhee & Johnson, Int. J. Thermal Sci. 47 (2008) 458"
+	bracketed{"OC-39 exponent", mcphee, math.Log(vane(1025)/vane(342)) / math.Log(1025.0/342), 0.95, 1.0001, 0.8}.check(t)
+	// OC-40: another rotor, so its 45.5 and 55.4 % of convection are not ours; that the
+	// vanes' share rises with speed is.
+	share := func(rpm float64) float64 {
+		turning := rpm * math.Pi / 30
+		out, in := b.films(20, 20, 0.3*turning, turning)
+		return in / (in + out - radiate(emission, 293.15, 293.15))
 	}
+	bracketed{"OC-40 vanes' share, rise", mcphee, share(1025) - share(342), 1e-3, 0.2, 0}.check(t)
 }
 
 // adiabatic is a disc of one lump without air, so that textbook energy goes nowhere else.
@@ -156,10 +163,11 @@ func TestOutsideEnergy(t *testing.T) {
 
 	spec := hatchback()
 	for _, c := range []*CornerSpec{&spec.Front, &spec.Rear} {
-		if a := c.DiscConduction / (c.DiscDensity * c.DiscHeat) * 1e4; a < 0.150 || a > 0.200 {
-			// The demo table's 52 W/mK gives 0.1505, 3.5 % under the published 0.156; the trap is 80 W/mK, 0.23.
-			t.Errorf("OC-41: diffusivity %.4f cm²/s, want 0.150 to 0.200 (Hecht, Dinwiddie & Wang, J. Mater. Sci. 34 (1999) 4775)", a)
-		}
+		// Open: the demo cars' 52 W/mK over 7200 kg/m³ and 480 J/kgK give 0.1505, 3.5 %
+		// below the published 0.156; 54 W/mK would lie inside. What is held is that bound
+		// less 4 %, which still tells iron at 80 W/mK (0.23) from it.
+		a := c.DiscConduction / (c.DiscDensity * c.DiscHeat) * 1e4
+		bracketed{"OC-41 (0.156 less 4 %), cm²/s", "Hecht, Dinwiddie & Wang, J. Mater. Sci. 34 (1999) 4775", a, 0.156 * 0.96, 0.200, a * 80 / 52}.check(t)
 		outside{id: "OC-42", source: "CP2e ch. 14 (m42224) table, iron 452", got: c.DiscHeat, want: 452, tol: 0.15, wrong: 900}.check(t)
 	}
 }

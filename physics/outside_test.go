@@ -1,8 +1,9 @@
 package physics
 
 import (
-	"math"
 	"testing"
+
+	"evenwear/tests/published"
 )
 
 // outside is one published value: got must lie within tol (relative) of want,
@@ -16,14 +17,17 @@ type outside struct {
 
 func (o outside) check(t *testing.T) {
 	t.Helper()
-	tol := o.tol * math.Abs(o.want)
-	if o.absolute {
-		tol = o.tol
-	}
-	if !(math.Abs(o.got-o.want) <= tol) {
-		t.Errorf("%s: got %.8g, want %.8g ± %.3g (%s)", o.id, o.got, o.want, tol, o.source)
-	}
-	if o.wrong != 0 && math.Abs(o.wrong-o.want) <= tol {
-		t.Errorf("%s: tolerance %.3g would pass the mistake %.8g", o.id, tol, o.wrong)
-	}
+	published.Row{ID: o.id, Source: o.source, Got: o.got, Want: o.want, Tol: o.tol, Wrong: o.wrong, Absolute: o.absolute}.Check(t)
+}
+
+// bracket is a published range.
+type bracketed struct {
+	id, source     string
+	got, low, high float64
+	wrong          float64
+}
+
+func (b bracketed) check(t *testing.T) {
+	t.Helper()
+	published.Bracket{ID: b.id, Source: b.source, Got: b.got, Lo: b.low, Hi: b.high, Wrong: b.wrong}.Check(t)
 }

@@ -6,13 +6,12 @@ import (
 
 	"evenwear/physics"
 	"evenwear/physics/physicstest"
+	"evenwear/tests/published"
 )
 
 func TestOutsideVesselMetals(t *testing.T) {
 	spec := physicstest.Hatchback()
-	if got := spec.Vessels.Coolant.Metal; got < 35e-6 || got > 75e-6 {
-		t.Errorf("OC-86: what holds the coolant grows %g /K, want between iron's 35e-6 and aluminium's 75e-6 (CP2e ch. 13, m42215)", got)
-	}
+	published.Bracket{ID: "OC-86 coolant's vessel, /K", Source: "CP2e ch. 13 (m42215) table, iron to aluminium", Got: spec.Vessels.Coolant.Metal, Lo: 35e-6, Hi: 75e-6, Wrong: 950e-6}.Check(t)
 }
 
 // What a hasty look shows: oil too low at once after stopping, low at the end

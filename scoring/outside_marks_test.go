@@ -6,6 +6,8 @@ import (
 	"math/rand/v2"
 	"slices"
 	"testing"
+
+	"evenwear/tests/published"
 )
 
 // near fails when got is off want by more than tol, or when the tolerance would
@@ -91,8 +93,9 @@ func TestOC119(t *testing.T) {
 
 // TestOC98: pedal travel. 49 CFR 570.55(c): exactly 80 % passes.
 func TestOC98(t *testing.T) {
-	near(t, "OC-98 A 130, B 30", Travel(130, 30), 76.923, 1e-3, 100*100./30)
-	near(t, "OC-98 A 130, B 26", Travel(130, 26), 80, 1e-12, 79.9)
+	const rule = "49 CFR 570.55(c)"
+	published.Row{ID: "OC-98 A 130, B 30, %", Source: rule, Got: Travel(130, 30), Want: 76.923, Tol: 1e-5, Wrong: 100 * 100. / 30}.Check(t)
+	published.Row{ID: "OC-98 A 130, B 26, %", Source: rule, Got: Travel(130, 26), Want: 80, Tol: 1e-14, Wrong: 79.9}.Check(t)
 	if _, bad := limitTravel.check(Travel(130, 26), ""); bad {
 		t.Error("OC-98: exactly 80 % must pass")
 	}

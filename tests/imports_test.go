@@ -44,7 +44,7 @@ var mayImport = map[string][]string{
 }
 
 // helpers are packages that only tests import.
-var helpers = []string{"physics/physicstest", "game/play/playtest", "game/draw/drawtest", "game/scene/scenetest", "game/window/windowtest"}
+var helpers = []string{"tests/published", "physics/physicstest", "game/play/playtest", "game/draw/drawtest", "game/scene/scenetest", "game/window/windowtest"}
 
 func TestImportsPointDown(t *testing.T) {
 	for _, f := range sources(t) {
