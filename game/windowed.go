@@ -76,12 +76,16 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 				return show(a, k), nil
 			}})
 	}
-	list, err := record.List(dir)
-	if err != nil {
+	if _, err := record.List(dir); err != nil {
 		return cover, err
 	}
-	if last := unfinished(list); last != "" {
-		cover.Resume = &scene.Offer{Name: last, Open: func(a *scene.App) (scene.Scene, error) {
+	cover.Resume = func() *scene.Offer {
+		list, err := record.List(dir)
+		last := unfinished(list)
+		if err != nil || last == "" {
+			return nil
+		}
+		return &scene.Offer{Name: last, Open: func(a *scene.App) (scene.Scene, error) {
 			k, err := desk.Resume(dir, last)
 			if err != nil {
 				return nil, err

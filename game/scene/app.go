@@ -82,7 +82,10 @@ func (a *App) Words() *assets.Words { return a.words }
 func (a *App) Show(s Scene) { a.scene, a.drawn = s, false }
 
 // ShowCover goes back to the cover.
-func (a *App) ShowCover() { a.Show(a.cover) }
+func (a *App) ShowCover() {
+	a.cover.renew()
+	a.Show(a.cover)
+}
 
 // Leave ends the program at the next frame.
 func (a *App) Leave() { a.over = true }

@@ -42,7 +42,7 @@ func TestCoverPicture(t *testing.T) {
 	words := testApp(t, false)
 	a := NewApp(Options{Words: words.words, Fonts: words.fonts, Cover: Cover{
 		Bench:  func(*App) (Scene, error) { return nil, nil },
-		Resume: &Offer{Name: "A long pedal after the holiday, 24 minutes spent"},
+		Resume: func() *Offer { return &Offer{Name: "A long pedal after the holiday, 24 minutes spent"} },
 		Jobs: []Offer{{Name: "It pulls to the right when I brake", Detail: "compact hatchback"},
 			{Name: "The pedal goes down further than it did before the summer, and the fluid is low again", Detail: "light delivery van"}},
 	}})

@@ -9,7 +9,7 @@ import (
 // its error is a sentence that stands on the cover.
 type Cover struct {
 	Bench  func(*App) (Scene, error)
-	Resume *Offer // the session cut off; nil: none
+	Resume func() *Offer // the session cut off last, asked for whenever the cover is shown; nil: none
 	Jobs   []Offer
 }
 
@@ -24,6 +24,7 @@ type cover struct {
 	*lettering
 	app     *App
 	offers  Cover
+	resume  *Offer
 	targets widget.Targets
 	list    widget.List
 	keys    []coverKey
@@ -41,8 +42,17 @@ type coverKey struct {
 func newCover(a *App, o Cover) *cover {
 	v := &cover{lettering: newLettering(a.words), app: a, offers: o}
 	v.list = widget.List{Rect: draw.Rect{X: 430, Y: 132, W: 806, H: 486}, Rows: len(o.Jobs)}
-	v.layout()
+	v.renew()
 	return v
+}
+
+// renew asks again what can be gone on with.
+func (v *cover) renew() {
+	v.resume = nil
+	if v.offers.Resume != nil {
+		v.resume = v.offers.Resume()
+	}
+	v.layout()
 }
 
 func (v *cover) open(f func(*App) (Scene, error)) {
@@ -70,7 +80,7 @@ func (v *cover) layout() {
 	}
 	o := &v.offers
 	add("bench", "B", o.Bench == nil, false, func() { v.open(o.Bench) })
-	add("resume", "R", o.Resume == nil, false, func() { v.open(o.Resume.Open) })
+	add("resume", "R", v.resume == nil, false, func() { v.open(v.resume.Open) })
 	y += 24
 	add("slate", themeKey, false, v.app.theme == draw.Slate, v.app.SwapTheme)
 	add("calm", "M", false, v.app.Calm, func() { v.app.Calm = !v.app.Calm })
@@ -154,7 +164,7 @@ func (v *cover) Still(c *draw.Canvas) {
 	c.Text(draw.Pt{X: 44, Y: 92}, draw.HeadingText, th.Ink, v.word("cover.begin"))
 	c.Text(draw.Pt{X: 430, Y: 92}, draw.HeadingText, th.Ink, v.word("cover.jobs"))
 	c.Text(draw.Pt{X: 430, Y: 114}, draw.SmallText, th.Graphite, v.word("cover.jobs_help"))
-	if r := v.offers.Resume; r != nil {
+	if r := v.resume; r != nil {
 		c.Text(draw.Pt{X: 44, Y: 114}, draw.SmallText, th.Graphite, c.Fit(draw.SmallText, r.Name, 340))
 	}
 	for i := range v.keys {

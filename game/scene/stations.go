@@ -23,6 +23,7 @@ type stations struct {
 	late    int // notebook lines scrolled back
 	help    bool
 	look    closeness
+	atKey   bool   // when a key went down last, an instrument waited: its letter is no choice of a check
 	scale   string // the division of the instrument, in words
 	cells   []Cell
 }
@@ -140,7 +141,10 @@ func (s *stations) Handle(e widget.Event) {
 	if e.Kind == widget.KeyDown && v == nil && e.Key == "Delete" && s.strike() || s.field.Handle(e) {
 		return
 	}
-	if e.Kind == widget.TextIn && s.field.Focused && unicode.IsLetter(e.Rune) && !s.shows(e.Rune) {
+	if e.Kind == widget.KeyDown {
+		s.atKey = v != nil
+	}
+	if e.Kind == widget.TextIn && s.atKey && s.field.Focused && unicode.IsLetter(e.Rune) && !s.shows(e.Rune) {
 		s.answer(s.fill("stations.no_figure", "text", string(e.Rune)))
 		return
 	}

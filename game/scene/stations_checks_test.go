@@ -209,3 +209,75 @@ func TestNoticeOfABrokenCautionCarriesTheSign(t *testing.T) {
 		t.Errorf("beside the instrument %q has no sign", j.view.Notice)
 	}
 }
+
+// TestOwnersWordsAreWhole: what the owner said and the facts of the title block
+// are lettered whole in every job, on stations and beside an instrument.
+func TestOwnersWordsAreWhole(t *testing.T) {
+	lib, err := scenarios.Embedded()
+	if err != nil {
+		t.Fatal(err)
+	}
+	a := testApp(t, false)
+	for _, job := range lib.Jobs {
+		j, _ := openJob(t, a, job.ID, 3)
+		s := j.sheet.(*stations)
+		_, lines, whole := s.said(a.still)
+		if !whole || len(lines) == 0 {
+			t.Errorf("%s: the owner is cut short: %q", job.ID, lines)
+		}
+		for _, f := range []struct {
+			text string
+			room float64
+		}{{j.view.Title.Car, 150 - 8}, {j.view.Title.Job, titleBlock.W - 138 - 80 - 60 - 8}, {j.view.Title.Place, 138 - 8}} {
+			if w := a.still.Measure(draw.LabelText, f.text); w > f.room {
+				t.Errorf("%s: the title block cuts %q: %.0f wide in %.0f", job.ID, f.text, w, f.room)
+			}
+		}
+	}
+}
+
+// TestNotebookTurns: a notebook with more lines than are in sight is turned by its
+// keys, and Delete strikes out the line that Tab has come to.
+func TestNotebookTurns(t *testing.T) {
+	for _, touch := range []bool{false, true} {
+		a := testApp(t, false)
+		a.Resize(1280, 720, touch)
+		acts := []play.Act{{Do: play.Go, What: "seat"}}
+		for range 9 {
+			acts = append(acts, play.Act{Do: play.Check, What: "warning_lamp"}, play.Act{Do: play.Write, Text: "dark"})
+		}
+		j, _ := openJob(t, a, "warm_wheel", 3)
+		for _, act := range acts {
+			if !j.do(act) {
+				t.Fatal(j.view.Notice)
+			}
+		}
+		a.Draw()
+		s := j.sheet.(*stations)
+		rows := s.page().rows
+		for range 20 {
+			a.Handle(key("PageUp"))
+		}
+		if first, end := s.sight(); first != 0 || end != rows {
+			t.Errorf("turned back to the beginning lines %d to %d are in sight, want 0 to %d", first, end, rows)
+		}
+		for s.targets.Focus != "note2" {
+			a.Handle(key("Tab"))
+		}
+		a.Handle(key("Delete"))
+		if n := j.view.Notebook; !n[1].Struck || n[0].Struck || n[2].Struck {
+			t.Errorf("Delete on the second line struck %v %v %v", n[0].Struck, n[1].Struck, n[2].Struck)
+		}
+		a.Handle(key("PageDown"))
+		if first, _ := s.sight(); first != 1 {
+			t.Errorf("one line on, the first in sight is %d, want 1", first)
+		}
+		for i, k := range s.keys {
+			for _, o := range s.keys[:i] {
+				if !k.tick && !o.tick && k.Rect.Overlaps(o.Rect) {
+					t.Errorf("keys %s and %s meet", k.id, o.id)
+				}
+			}
+		}
+	}
+}

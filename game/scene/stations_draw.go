@@ -38,22 +38,29 @@ func (s *stations) Still(c *draw.Canvas) {
 	s.titleBlock(c)
 }
 
-// complaint letters all the owner said, smaller rather than cut.
+// said is what the owner said in lines, smaller rather than cut, and whether that
+// is all of it.
+func (s *stations) said(c *draw.Canvas) (st draw.TextStyle, lines []string, whole bool) {
+	text := s.fill("stations.quote", "said", s.view.Complaint)
+	for _, try := range [...]struct {
+		size float64
+		most int
+	}{{16, 2}, {14, 2}, {13, 3}} {
+		st = draw.SentenceText.At(try.size)
+		all := s.lines(c, text, st, 810)
+		if lines = firstLines(all, try.most); len(lines) == len(all) {
+			return st, lines, true
+		}
+	}
+	return st, lines, false
+}
+
 func (s *stations) complaint(c *draw.Canvas) {
-	const x, width = 128.0, 810.0
-	said := s.fill("stations.quote", "said", s.view.Complaint)
-	st, most := draw.SentenceText.At(16), 2
-	if len(c.Wrap(st, said, width)) > most {
-		st = draw.SentenceText.At(14)
-	}
-	if len(c.Wrap(st, said, width)) > most {
-		st, most = draw.SentenceText.At(13), 3
-	}
-	lines := firstLines(c.Wrap(st, said, width), most)
+	st, lines, _ := s.said(c)
 	pitch := st.Size * 1.15
 	y := 45 - pitch*float64(len(lines)-1)/2
 	for i, line := range lines {
-		c.Text(draw.Pt{X: x, Y: y + float64(i)*pitch}, st, c.Theme.Ink, line)
+		c.Text(draw.Pt{X: 128, Y: y + float64(i)*pitch}, st, c.Theme.Ink, line)
 	}
 }
 

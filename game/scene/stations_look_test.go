@@ -72,7 +72,12 @@ func TestOddFigures(t *testing.T) {
 			t.Errorf("%q: after the refusal the field holds %q and %g minutes are spent, want %q and %g", tc.text, s.field.Text, s.view.Title.Minutes, tc.kept, minutes)
 		}
 	}
-	a, s := atInstrument(t, atReservoir...)
+	a, s := atInstrument(t, play.Act{Do: play.Go, What: "bonnet"})
+	typed(a, "q")
+	if s.view.Instrument == nil || s.view.Notice != "" || s.field.Text != "" {
+		t.Errorf("the letter of the check is taken for a figure: %q, field %q", s.view.Notice, s.field.Text)
+	}
+	a, s = atInstrument(t, atReservoir...)
 	typed(a, "62,5")
 	a.Handle(key("Enter"))
 	if n := s.view.Notebook; s.view.Instrument != nil || n[0].Written != "65" && n[0].Written != "60" {

@@ -21,6 +21,7 @@ var buttons = [...]struct {
 	{ebiten.StandardGamepadButtonRightRight, "Esc", false},
 	{ebiten.StandardGamepadButtonRightTop, "L", false},
 	{ebiten.StandardGamepadButtonFrontBottomRight, "Space", false},
+	{ebiten.StandardGamepadButtonRightStick, "+", false},
 	{ebiten.StandardGamepadButtonLeftLeft, "Left", false},
 	{ebiten.StandardGamepadButtonLeftRight, "Right", false},
 	{ebiten.StandardGamepadButtonLeftTop, "Up", false},
