@@ -1,11 +1,10 @@
 package physics
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"strconv"
 	"testing"
+
+	"evenwear/tests/published"
 )
 
 // heatPart is what a front brake goes through in one part of a run: power of
@@ -36,7 +35,7 @@ var heatRuns = [][]heatPart{
 // every temperature within 0.5 % of the greatest rise of its kind.
 func TestHeatAgainstSciPy(t *testing.T) {
 	const source = "SciPy solve_ivp BDF, 400 cells, tests/crosscheck/disc.py"
-	heading, rows := heatTable(t)
+	heading, rows := published.Figures(t, "../tests/crosscheck/disc.csv")
 	spec := hatchback()
 	brake := newBrakeHeat(&spec.Front, &WheelCondition{})
 	for run, parts := range heatRuns {
@@ -84,28 +83,4 @@ func TestHeatAgainstSciPy(t *testing.T) {
 			t.Logf("run %d, %s: greatest difference %.3f %% of a rise of %.1f K", run, heading[j], 100*worst[j], most[j])
 		}
 	}
-}
-
-// heatTable reads the kept figures.
-func heatTable(t *testing.T) (heading []string, rows [][]float64) {
-	t.Helper()
-	f, err := os.Open("../tests/crosscheck/disc.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	all, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, line := range all[1:] {
-		row := make([]float64, len(line))
-		for i, cell := range line {
-			if row[i], err = strconv.ParseFloat(cell, 64); err != nil {
-				t.Fatal(err)
-			}
-		}
-		rows = append(rows, row)
-	}
-	return all[0], rows
 }

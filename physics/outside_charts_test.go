@@ -1,11 +1,10 @@
 package physics
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"strconv"
 	"testing"
+
+	"evenwear/tests/published"
 )
 
 const (
@@ -78,23 +77,9 @@ func TestOutsideStatutes(t *testing.T) {
 // statistics put through them and the driver and brakes that physics do.
 func TestOutsideOldCars(t *testing.T) {
 	const src = "R datasets::cars (Ezekiel 1930)"
-	f, err := os.Open("testdata/cars.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	lines, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
+	_, pairs := published.Figures(t, "testdata/cars.csv")
 	var one, speed, dist, lnv, lnd, v, v2, d []float64
-	for _, line := range lines[1:] {
-		var x [2]float64
-		for i := range x {
-			if x[i], err = strconv.ParseFloat(line[i], 64); err != nil {
-				t.Fatal(err)
-			}
-		}
+	for _, x := range pairs {
 		one, speed, dist = append(one, 1), append(speed, x[0]), append(dist, x[1])
 		lnv, lnd = append(lnv, math.Log(x[0])), append(lnd, math.Log(x[1]))
 		v, v2, d = append(v, x[0]*milesPerHour), append(v2, math.Pow(x[0]*milesPerHour, 2)), append(d, x[1]*foot)

@@ -1,45 +1,19 @@
 package tests
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"strconv"
 	"testing"
 
 	"evenwear/physics"
+	"evenwear/tests/published"
 )
-
-// table reads a CSV of numbers with a heading line.
-func table(t testing.TB, file string) (heading []string, rows [][]float64) {
-	t.Helper()
-	f, err := os.Open(file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	all, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, line := range all[1:] {
-		row := make([]float64, len(line))
-		for i, cell := range line {
-			if row[i], err = strconv.ParseFloat(cell, 64); err != nil {
-				t.Fatal(err)
-			}
-		}
-		rows = append(rows, row)
-	}
-	return all[0], rows
-}
 
 // TestCornerAgainstSciPy replays paths of pressure that SciPy's root finder
 // solved from the same equations (crosscheck/corner.py): forces within 0.1 % or
 // 0.2 N, places within 0.1 % or 0.05 µm.
 func TestCornerAgainstSciPy(t *testing.T) {
 	const source = "SciPy scipy.optimize.root, crosscheck/corner.py"
-	_, rows := table(t, "crosscheck/corner.csv")
+	_, rows := published.Figures(t, "crosscheck/corner.csv")
 	if len(rows) < 200 {
 		t.Fatalf("only %d rows", len(rows))
 	}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"evenwear/physics"
+	"evenwear/tests/published"
 )
 
 // TestDescentAgainstSciPy holds the four brakes at the foot of 1, 2 and 3 km of
@@ -15,7 +16,7 @@ import (
 // each other half a step late, which is most of what the fluid differs.
 func TestDescentAgainstSciPy(t *testing.T) {
 	const source = "SciPy brentq, root and solve_ivp BDF, crosscheck/descent.py"
-	heading, rows := table(t, "crosscheck/descent.csv")
+	heading, rows := published.Figures(t, "crosscheck/descent.csv")
 	if len(rows) != 12 {
 		t.Fatalf("%d rows, want 12", len(rows))
 	}
