@@ -51,18 +51,20 @@ func (s *Session) looks() (list []inspect.Instance, advised int) {
 	return list, advised
 }
 
-// lookedAgain keeps a car from being driven before its pedal was pumped.
-func (s *Session) lookedAgain(inst inspect.Instance) {
+// lookedAgain goes to where a look is taken, and keeps a car from being driven
+// before its pedal was pumped: it says so the first time.
+func (s *Session) lookedAgain(inst inspect.Instance) string {
 	c, _ := inspect.Find(inst.Check)
+	s.place = placeOf(inst, c)
 	if c.Station != inspect.Road && !slices.Contains(inst.Needs(), "drive") {
-		return
+		return ""
 	}
 	for _, n := range s.notes {
 		if n.again && n.inst.Check == alwaysLooked[0] {
-			return
+			return ""
 		}
 	}
-	s.breach([]string{"caution.pump_first"})
+	return s.breach([]string{"caution.pump_first"})
 }
 
 func (s *Session) refuseHand(a Act) no {

@@ -91,3 +91,34 @@ func TestChocksStood(t *testing.T) {
 		t.Errorf("chocks stood %v, stand %v: want the rear axle's to have stood and none to stand", v.Plan.Stood, v.Plan.Chocked)
 	}
 }
+
+// TestPumpFirst: who drives the repaired car before its pedal was pumped is told
+// so; who pumps first is not. A look is taken at its own place, on a car that
+// stands as it was parked.
+func TestPumpFirst(t *testing.T) {
+	for _, pumped := range []bool{false, true} {
+		s := handing(t, "to_the_kerb", call("pins_seized@front_right", 11)...)
+		looks := []string{"slow_stop"}
+		if pumped {
+			looks = []string{"pump_running", "slow_stop"}
+		}
+		for i, what := range looks {
+			if err := s.Do(play.Act{Do: play.Check, What: what}); err != nil {
+				t.Fatal(err)
+			}
+			v := s.View()
+			if told := v.Notice != ""; told != !pumped {
+				t.Errorf("pumped %v, %s: the notice is %q", pumped, what, v.Notice)
+			}
+			if here := v.Plan.Places[map[string]int{"pump_running": 1, "slow_stop": 6}[what]]; !here.Here {
+				t.Errorf("%s is taken elsewhere than at %s", what, here.ID)
+			}
+			if !v.Plan.Handbrake || v.Plan.DiscHot != [4]bool{} || v.Plan.WheelOff != [4]bool{} {
+				t.Errorf("look %d: the repaired car stands with handbrake %v, hot discs %v, wheels off %v", i, v.Plan.Handbrake, v.Plan.DiscHot, v.Plan.WheelOff)
+			}
+			if err := s.Do(play.Act{Do: play.Skip}); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+}

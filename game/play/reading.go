@@ -200,7 +200,7 @@ func (s *Session) check(what string) (string, no) {
 		}
 		notice = s.breach(cautions)
 	} else {
-		s.lookedAgain(inst)
+		notice = s.lookedAgain(inst)
 	}
 	try := s.tries[what]
 	s.tries[what]++

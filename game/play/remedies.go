@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"evenwear/physics/inspect"
 	"evenwear/scenarios"
 )
 
@@ -76,6 +77,6 @@ func (s *Session) work() (string, no) {
 	s.first, s.showed = s.firstShown()
 	s.stood = [2]bool{s.setup.stands("chock_front"), s.setup.stands("chock_rear")}
 	s.repaired, s.stage = world, Handing
-	s.setup = nil
+	s.setup = inspect.Standing()
 	return s.say("play.worked"), no{}
 }

@@ -1,6 +1,7 @@
 package scene
 
 import (
+	"sync"
 	"testing"
 
 	"evenwear/game/draw/drawtest"
@@ -8,10 +9,13 @@ import (
 	"evenwear/scenarios"
 )
 
+// library is read and its jobs are verified once for all tests.
+var library = sync.OnceValues(scenarios.Embedded)
+
 // openJob shows a real session in an app.
 func openJob(t testing.TB, a *App, id string, seed uint64) (*Job, *play.Session) {
 	t.Helper()
-	lib, err := scenarios.Embedded()
+	lib, err := library()
 	if err != nil {
 		t.Fatal(err)
 	}
