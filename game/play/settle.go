@@ -16,7 +16,8 @@ import (
 // of the car.
 type outcome struct {
 	scoring.Debrief
-	fault FaultView
+	faults []FaultView
+	gentle [2]scoring.Road // as found and as it leaves
 }
 
 // A settling is an outcome being worked out in the background.
@@ -27,6 +28,9 @@ type settling struct {
 	outcome *outcome
 	err     error
 }
+
+// tableShare is the share of the work that fills the table [1], about.
+const tableShare = 0.9
 
 // handOver ends the job. What it comes to is worked out by Settle or Await.
 func (s *Session) handOver() (string, no) {
@@ -42,7 +46,8 @@ func (s *Session) FillTable(workers int) { s.table.fill(workers) }
 // Await begins to work the debrief out in the background; views show how far it
 // is. It does nothing when it runs, is done, or the job is not over.
 func (s *Session) Await() {
-	if s.stage != Debriefed || s.settled != nil || s.await != nil && s.await.err == nil {
+	s.collect(false)
+	if s.stage != Debriefed || s.settled != nil || s.await != nil && !s.await.failed() {
 		return
 	}
 	ctx, cancel := context.WithCancel(context.Background())
@@ -52,6 +57,16 @@ func (s *Session) Await() {
 		defer close(w.done)
 		w.outcome, w.err = s.settle(ctx, func(share float64) { w.share.Store(math.Float64bits(share)) })
 	}()
+}
+
+// failed tells that it ended without an outcome.
+func (w *settling) failed() bool {
+	select {
+	case <-w.done:
+		return w.err != nil
+	default:
+		return false
+	}
 }
 
 // Cancel stops the working out of the debrief. Await begins it again, where it
@@ -117,7 +132,7 @@ func (s *Session) settle(ctx context.Context, progress func(float64)) (*outcome,
 		break
 	}
 	if err := s.table.await(ctx, func(p evidence.Progress) {
-		progress(0.9 * float64(p.Done+p.Failed) / float64(p.Total))
+		progress(tableShare * float64(p.Done+p.Failed) / float64(p.Total))
 	}); err != nil {
 		return nil, err
 	}
@@ -142,7 +157,15 @@ func (s *Session) settle(ctx context.Context, progress func(float64)) (*outcome,
 	if o.Worth, err = scoring.MostWorth(s.table.Table, &prices, s.readings()); err != nil {
 		return nil, err
 	}
-	if o.fault, err = s.fault(); err != nil {
+	for i, w := range [2]*inspect.World{s.found, s.repaired} {
+		if w == nil {
+			w = s.found
+		}
+		if o.gentle[i], err = gentleStop(w.Model); err != nil {
+			return nil, err
+		}
+	}
+	if o.faults, err = s.faults(&o.Found); err != nil {
 		return nil, err
 	}
 	progress(1)

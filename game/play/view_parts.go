@@ -153,7 +153,7 @@ type DebriefView struct {
 	Lasts   string       // when a lining reaches 3 mm, in a sentence
 	Worth   string       // the check worth most for its minutes, in a sentence
 	Trail   []string     // the model inspector's plan, a line a check
-	Fault   FaultView
+	Faults  []FaultView  // never none
 }
 
 // A BeliefView is one row of "what could be known", in percent.
@@ -174,22 +174,51 @@ type MarkView struct {
 
 // A StopView is one stop drawn on the road.
 type StopView struct {
-	Name     string
+	ID       string  // "stop.80.cold"
+	Leaves   bool    // as the car leaves; else as it was found
+	Name     string  // of the stop
+	When     string  // as found, as it leaves, in words
 	Distance float64 // [m]
 	Aside    float64 // [m] to the right
 }
 
-// A LiningView is one lining as found, as it would be after 12 000 km.
+// A LiningView is what is left of one lining at the wheel of the first fault.
 type LiningView struct {
-	Name string
-	Left float64 // [mm]
+	Pad    string  // "inner" or "outer"
+	Name   string  // of the pad
+	When   string  // as found, 12 000 km on, in words
+	Onward bool    // 12 000 km on
+	Leaves bool    // as the car leaves; else as it was found
+	Km     float64 // [km] from now
+	Left   float64 // [mm] the thinner half
 }
 
-// A FaultView is the true caliper against the healthy one under one press, for drawing. Lengths in mm, forces in kN.
+// A FaultView is one place of the car as it came beside the same car honestly
+// driven, under one press, for drawing. Lengths in mm, forces in kN.
 type FaultView struct {
-	Wheel           string
-	Healthy, Faulty CaliperView
-	Labels          []string
+	Kind     string // what is drawn: "caliper", "fluid" (no one wheel), or "sound"
+	Cause    string // in words; empty for a sound car
+	Place    string // in words
+	Wheel    string // by physics.Wheel
+	Disc     float64
+	Piston   float64 // diameter
+	PinAt    float64 // each pin from the piston axis
+	PadAt    float64 // centre of a half pad from the piston axis
+	Vented   bool
+	Healthy  CaliperView
+	Faulty   CaliperView
+	Axial    float64    // factor of the axial movement: 80, 40, 20, 10 or 1
+	Released bool       // both are drawn let go after the press
+	Level    [2]float64 // [1] reservoir of the sound car and of this one, MIN 0 to MAX 1
+	Air      float64    // [cm³] at one atmosphere
+	Leak     float64    // [mm²] opening at the joint
+	Labels   []FaultLabel
+}
+
+// A FaultLabel says what differs at one part.
+type FaultLabel struct {
+	Part string // "upper_pin", "lower_pin", "piston", "air", "joint", "disc", "inner_lining", "outer_lining", "force", "level", "pedal"
+	Text string
 }
 
 // A CaliperView is where a caliper's parts sit. Lengths [mm], forces [kN].
@@ -211,6 +240,7 @@ type CaliperView struct {
 // A WaitView is long work that goes on in the background.
 type WaitView struct {
 	Share float64 // [1] done
+	Going bool    // it goes on; else it was stopped or failed
 	Text  string
 	Error string // why it failed; empty while it goes on
 }

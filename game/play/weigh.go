@@ -5,7 +5,6 @@ import (
 	"math"
 	"slices"
 
-	"evenwear/physics"
 	"evenwear/scenarios"
 	"evenwear/scoring"
 )
@@ -147,54 +146,4 @@ func (s *Session) candidates() [][]string {
 		}
 	}
 	return sets
-}
-
-// fault is the true caliper beside the healthy one under one press of the line.
-func (s *Session) fault() (FaultView, error) {
-	w := physics.FrontLeft
-	if len(s.job.Faults) > 0 {
-		w = wheelOf(s.job.Faults[0].Place)
-	}
-	var f FaultView
-	f.Wheel = w.String()
-	healthy, err := physics.New(&s.job.Car.Spec, physics.Condition{})
-	if err != nil {
-		return f, err
-	}
-	if f.Healthy, err = pressed(healthy, w); err != nil {
-		return f, err
-	}
-	if f.Faulty, err = pressed(s.found.Model, w); err != nil {
-		return f, err
-	}
-	for i, half := range [2]string{"upper", "lower"} {
-		if state := f.Faulty.Pins[i]; state != "free" {
-			f.Labels = append(f.Labels, s.say("fault."+half+"_pin_"+state))
-		}
-	}
-	if f.Faulty.PistonStuck {
-		f.Labels = append(f.Labels, s.say("fault.piston"))
-	}
-	return f, nil
-}
-
-// debriefPressure is the line pressure of the debrief's drawing [Pa]: a gentle stop.
-const debriefPressure = 1.28 * physics.Megapascal
-
-// pressed takes a released caliper up to the drawing's pressure.
-func pressed(m *physics.Model, w physics.Wheel) (CaliperView, error) {
-	s, err := m.Rest()
-	if err != nil {
-		return CaliperView{}, err
-	}
-	const steps = 4
-	for i := 1; i <= steps; i++ {
-		p := debriefPressure * float64(i) / steps
-		s.Corners[w], s.Forces[w], err = m.Corner(w).Settle(s.Corners[w], &physics.CornerLoad{Pressure: p})
-		if err != nil {
-			return CaliperView{}, err
-		}
-		s.Pressure[w] = p
-	}
-	return caliper(m, &s, w), nil
 }

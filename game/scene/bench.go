@@ -36,6 +36,7 @@ type bench struct {
 	limit  float64 // that nothing leaves its place: lowered in a press, lifted between presses
 	scaled bool    // the factor of movement has changed since the last press
 	bare   bool    // labels of the parts are off
+	halved bool    // half a section is shown: no figure stands across its axis
 	beside [3]Fact
 	under  [5]Fact
 	cells  []Cell

@@ -23,6 +23,21 @@ func (b *bench) axialStill(c *draw.Canvas) {
 	c.Arrow(draw.Pt{X: in - 6, Y: 69}, draw.Pt{X: in - 33, Y: 69}, draw.Head)
 	c.Arrow(draw.Pt{X: out + 6, Y: 69}, draw.Pt{X: out + 33, Y: 69}, draw.Head)
 
+	b.axialFixed(c)
+	for i, id := range axialLabels {
+		if id == "bench_sheet.label_disc" && !b.vented() {
+			id = "bench_sheet.label_disc_solid"
+		}
+		c.Text(draw.Pt{X: 750, Y: 91 + 22*float64(i)}, draw.SmallText, th.Ink, b.fill(id, "n", b.num(b.view.Disc, 0)))
+	}
+	b.paragraph(c, 750, 245, 186, "bench_sheet.label_beam")
+	b.paragraph(c, 268, 116, 76, "bench_sheet.label_hose")
+	c.Text(draw.Pt{X: 268, Y: 273}, draw.SmallText, th.Ink, b.word("bench_sheet.label_boot"))
+}
+
+// axialFixed draws disc, knuckle and carrier beam.
+func (b *bench) axialFixed(c *draw.Canvas) {
+	th := c.Theme
 	// Disc: two walls, the channel between them open to the rim, the web below.
 	half := (b.view.Now.DiscThickness / 2) * trueScale
 	wall := half * 0.62
@@ -55,16 +70,6 @@ func (b *bench) axialStill(c *draw.Canvas) {
 	beam := draw.Rect{X: 529, Y: 256, W: 37, H: 27}.Corners()
 	b.part(c, beam[:], th.Carrier, draw.HatchCarrier, beam[0], draw.Visible)
 	c.Line(draw.Pt{X: 478, Y: 269}, draw.Pt{X: 578, Y: 269}, draw.Hidden)
-
-	for i, id := range axialLabels {
-		if id == "bench_sheet.label_disc" && !b.vented() {
-			id = "bench_sheet.label_disc_solid"
-		}
-		c.Text(draw.Pt{X: 750, Y: 91 + 22*float64(i)}, draw.SmallText, th.Ink, b.fill(id, "n", b.num(b.view.Disc, 0)))
-	}
-	b.paragraph(c, 750, 245, 186, "bench_sheet.label_beam")
-	b.paragraph(c, 268, 116, 76, "bench_sheet.label_hose")
-	c.Text(draw.Pt{X: 268, Y: 273}, draw.SmallText, th.Ink, b.word("bench_sheet.label_boot"))
 }
 
 // axialLabels run down the right of section A–A, 22 units apart.

@@ -35,6 +35,9 @@ func (b *bench) fluid(c *draw.Canvas, outline []draw.Pt, pressure float64) {
 // figureInFluid letters the pressure in the chamber, or in the hollow of the
 // piston with a leader where the chamber is too narrow for it.
 func (b *bench) figureInFluid(c *draw.Canvas, x, width, hollow, axis, pressure float64) {
+	if b.halved {
+		return
+	}
 	th := c.Theme
 	n, unit := b.num(pressure, 2), b.word("bench_sheet.unit_mpa")
 	st := draw.LabelText.To(draw.Middle)

@@ -20,7 +20,12 @@ func (b *bench) pinsStill(c *draw.Canvas) {
 	b.paragraph(c, 268, 450, 100, "bench_sheet.label_reaction")
 	b.paragraph(c, 268, 560, 120, "bench_sheet.label_seal")
 	b.paragraph(c, 268, 600, 120, "bench_sheet.label_bolt")
+	b.carrier(c)
+}
 
+// carrier draws the carrier round both pins: it never moves.
+func (b *bench) carrier(c *draw.Canvas) {
+	th := c.Theme
 	for _, up := range [2]float64{1, -1} {
 		// The carrier round the pin: open towards the body, blind at the far end.
 		// h is measured for a pin 133 from the axis; the carrier goes with its pins.

@@ -66,6 +66,9 @@ func (j *Job) refresh() {
 		j.view = j.game.View()
 	}
 	if k == j.kind {
+		if f, ok := j.sheet.(interface{ layout() }); ok {
+			f.layout() // keys may have come or gone
+		}
 		return
 	}
 	j.kind = k
@@ -138,4 +141,15 @@ func node(v *play.View, id string) *play.Node {
 		}
 	}
 	return nil
+}
+
+// titleBlock letters the live facts of a session.
+func (j *Job) titleBlock(c *draw.Canvas) {
+	t := &j.view.Title
+	drawTitle(c, j.lettering,
+		[]Fact{{Caption: j.word("bench_sheet.fact_sheet"), Value: t.Sheet, Width: 88}, {Caption: j.word("bench_sheet.fact_car"), Value: t.Car, Width: 150}, {Caption: j.word("stations.km"), Value: j.num(t.Km, 0)}},
+		[]Fact{{Caption: j.word("stations.place"), Value: t.Place, Width: 138},
+			{Caption: j.word("stations.minutes"), Value: j.words.Say("stations.of", "n", j.minutes(t.Minutes), "all", j.minutes(t.Limit)), Width: 80},
+			{Caption: j.word("bench_sheet.fact_seed"), Value: j.num(float64(t.Seed), 0), Width: 60},
+			{Caption: j.word("bench_sheet.fact_job"), Value: t.Job}})
 }

@@ -109,15 +109,6 @@ func (s *call) pressables() []Pressable {
 	})...)
 }
 
-func (s *wordsSheet) pressables() (list []Pressable) {
-	for i := range s.lines {
-		if l := &s.lines[i]; l.key != nil {
-			list = append(list, ofKey(l.key, l.text, l.text == s.targets.Focus))
-		}
-	}
-	return addTargets(list, &s.targets)
-}
-
 // addTargets adds the stops that no key or menu told of, such as fields.
 func addTargets(list []Pressable, targets *widget.Targets) []Pressable {
 	told := map[string]bool{idRows: true}

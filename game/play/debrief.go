@@ -1,0 +1,183 @@
+package play
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"evenwear/physics"
+	"evenwear/physics/inspect"
+	"evenwear/scoring"
+)
+
+// debrief puts the outcome into words.
+func (s *Session) debrief() *DebriefView {
+	o := s.settled
+	d := &DebriefView{Truth: s.truth(), Total: o.Marks.Total, Capped: o.Marks.Capped, Faults: o.faults}
+	for _, r := range o.Rows {
+		cause, place := s.sayRow(r.Row)
+		d.Beliefs = append(d.Beliefs, BeliefView{Cause: cause, Place: place, Counters: r.Counters,
+			Said: 100 * r.Said, Support: 100 * r.Support, Every: 100 * r.Every, True: r.True})
+	}
+	slices.SortStableFunc(d.Beliefs, func(a, b BeliefView) int {
+		if a.True != b.True {
+			if a.True {
+				return -1
+			}
+			return 1
+		}
+		return cmp.Compare(max(b.Said, b.Support, b.Every), max(a.Said, a.Support, a.Every))
+	})
+	for _, m := range o.Marks.Marks {
+		d.Marks = append(d.Marks, MarkView{ID: m.ID, Name: s.say("mark." + m.ID), Weight: m.Weight, Value: m.Value, Reason: s.reason(m.Reason)})
+	}
+	for _, n := range o.Marks.Notes {
+		if d.Cap != "" {
+			d.Cap += " "
+		}
+		d.Cap += s.reason(n)
+	}
+	s.roads(d, false, append([]scoring.Road{o.gentle[0]}, o.Found.Stops...))
+	s.roads(d, true, append([]scoring.Road{o.gentle[1]}, o.Leaves.Stops...))
+	s.linings(d, o)
+	d.Lasts = s.words.Say("debrief.lasts", "found", s.lasts(&o.Found), "leaves", s.lasts(&o.Leaves))
+	if w := o.Worth; w.Bits > 0 {
+		id := "debrief.worth"
+		if w.Made > 0 {
+			id = "debrief.worth_made"
+		}
+		d.Worth = s.words.Say(id, "check", s.sayCheck(w.Check), "bits", fixed(w.Bits, 2), "minutes", fixed(w.Minutes, 1), "made", w.Made)
+	}
+	for _, l := range o.Best.Looks {
+		c, _ := inspect.Find(l.Reading.Check.Check)
+		cause, place := s.sayRow(l.Top.ID)
+		d.Trail = append(d.Trail, s.words.Say("debrief.look", "minutes", fixed(l.Minutes, 1), "check", s.sayCheck(l.Reading.Check),
+			"reading", strings.TrimSpace(s.sayDisplay(c, l.Reading.Display)+" "+s.sayUnit(c.Meter.Unit)), "top", s.words.Say("play.at", "what", cause, "place", place), "percent", whole(100*l.Top.P)))
+	}
+	return d
+}
+
+// truth is what was put into the car, in a sentence.
+func (s *Session) truth() string {
+	if len(s.job.Faults) == 0 {
+		cause, _ := s.sayRow(s.trueRows()[0])
+		return s.words.Say("debrief.true_sound", "cause", cause)
+	}
+	said := ""
+	for i, f := range s.job.Faults {
+		one := s.words.Say("debrief.true_fault", "cause", f.Cause.Name, "place", s.sayPlace(string(f.Place)), "km", grouped(f.SinceKm))
+		if i > 0 {
+			one = s.words.Say("view.and", "list", said, "next", one)
+		}
+		said = one
+	}
+	return said
+}
+
+// The gentle stop: firm enough to feel a pull, too gentle to lock a wheel, after
+// which both sides brake as hard as the road allows and nothing shows.
+const (
+	gentleID    = "stop.80.gentle"
+	gentleSpeed = 80 * physics.KmPerHour // [m/s]
+	gentleFoot  = 150.0                  // [N]
+)
+
+func gentleStop(m *physics.Model) (scoring.Road, error) {
+	rest, err := m.Rest()
+	if err != nil {
+		return scoring.Road{}, err
+	}
+	r, err := m.Stop(rest, physics.StopPlan{Speed: gentleSpeed, Foot: gentleFoot, Millis: 20})
+	return scoring.Road{ID: gentleID, Speed: gentleSpeed, Distance: r.Distance, MFDD: r.MFDD, Pull: r.Pull, Foot: r.Foot}, err
+}
+
+// drawnStops are the stops drawn on the road; the rest of an outlook is in its numbers.
+var drawnStops = []string{gentleID, "stop.50.cold", "stop.80.cold", "stop.100.cold", "stop.100.hot", "stop.100.wet"}
+
+func (s *Session) roads(d *DebriefView, leaves bool, stops []scoring.Road) {
+	when := "debrief.found"
+	if leaves {
+		when = "debrief.leaves"
+	}
+	for _, id := range drawnStops {
+		for _, r := range stops {
+			if r.ID != id {
+				continue
+			}
+			aside := 0.0
+			if r.MFDD > 0 {
+				t := r.Speed / r.MFDD // let drift for as long as the stop takes
+				aside = r.Pull * t * t / 2
+			}
+			d.Next = append(d.Next, StopView{ID: id, Leaves: leaves, Name: s.say(id), When: s.say(when), Distance: r.Distance, Aside: aside})
+		}
+	}
+}
+
+// lasts says how far a car drives on its linings.
+func (s *Session) lasts(o *scoring.Outlook) string {
+	id := "debrief.not_worn"
+	if o.Worn {
+		id = "debrief.worn"
+	}
+	return s.words.Say(id, "km", grouped(o.Lasts/physics.Kilometre))
+}
+
+// linings are the thinner half of both pads at the wheel of the first fault.
+func (s *Session) linings(d *DebriefView, o *outcome) {
+	w, _ := wheelNamed(o.faults[0].Wheel)
+	for _, x := range []struct {
+		when           string
+		onward, leaves bool
+		look           *scoring.Outlook
+	}{
+		{"debrief.found", false, false, &o.Found}, {"debrief.onward_found", true, false, &o.Found},
+		{"debrief.leaves", false, true, &o.Leaves}, {"debrief.onward_leaves", true, true, &o.Leaves},
+	} {
+		of, km := &x.look.Lining, 0.0
+		if x.onward {
+			of, km = &x.look.Left, x.look.Lasts/physics.Kilometre
+		}
+		when := s.words.Say(x.when, "km", grouped(km))
+		for pad, name := range [2]string{"inner", "outer"} {
+			half := of[w][pad]
+			d.Linings = append(d.Linings, LiningView{Pad: name, Name: s.say("debrief.lining_" + name), When: when,
+				Onward: x.onward, Leaves: x.leaves, Km: km, Left: min(half[physics.Upper], half[physics.Lower]) * perMm})
+		}
+	}
+}
+
+// reason is a mark's reason in words with its numbers.
+func (s *Session) reason(r scoring.Reason) string {
+	args := make([]any, 0, 2*len(r.Args))
+	for _, a := range r.Args {
+		var v any = fixed(a.Number, decimals(a.Number))
+		if a.Text != "" {
+			v = s.sayID(a.Text)
+		}
+		args = append(args, a.Name, v)
+	}
+	return s.words.Say(r.ID, args...)
+}
+
+// sayID names whatever a reason points at: a check, a row, or an id of words.
+func (s *Session) sayID(id string) string {
+	if inst, err := inspect.ParseInstance(id); err == nil {
+		return s.sayCheck(inst)
+	}
+	for _, r := range s.catalog.rows {
+		if r == id {
+			cause, place := s.sayRow(id)
+			return s.words.Say("play.at", "what", cause, "place", place)
+		}
+	}
+	switch {
+	case strings.HasPrefix(id, choicePrefix):
+		return s.sayChoice(id)
+	case strings.HasPrefix(id, showedPrefix):
+		return s.sayShowed(id)
+	case id == "petroleum_grease":
+		return s.say("harm." + id)
+	}
+	return s.say(id)
+}

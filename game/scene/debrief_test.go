@@ -1,0 +1,50 @@
+package scene
+
+import (
+	"testing"
+
+	"evenwear/game/draw/drawtest"
+)
+
+// played is the debrief most tests are made on.
+const played = "debrief-pin"
+
+// shownDebrief is the debrief of a job that was really played.
+func shownDebrief(t testing.TB, name string, slate bool) (*App, *debrief, *oneView) {
+	t.Helper()
+	a := testApp(t, slate)
+	g := &oneView{view: *recordedView(t, name)}
+	j := NewJob(a, g, nil)
+	a.Show(j)
+	s, ok := j.sheet.(*debrief)
+	if !ok {
+		t.Fatalf("a debrief is shown on %T", j.sheet)
+	}
+	return a, s, g
+}
+
+func TestDebriefPictures(t *testing.T) {
+	for _, x := range []struct {
+		name, of string
+		slate    bool
+		keys     []string
+	}{
+		//		{"debrief-dry", "debrief-dry", false, nil},
+		{"debrief-unsafe-slate", "debrief-unsafe", true, nil},
+		{"debrief-leak", "debrief-leak", false, []string{"S"}},
+		//		{"debrief-air", "debrief-air", false, nil},
+		//		{"debrief-sound", "debrief-sound", false, nil},
+		{"debrief-pin", "debrief-pin", false, nil},
+		//		{"debrief-piston", "debrief-piston", false, nil},
+		{"debrief-trail", played, false, []string{"T"}},
+		{"debrief-words", played, true, []string{"W"}},
+	} {
+		t.Run(x.name, func(t *testing.T) {
+			a, _, _ := shownDebrief(t, x.of, x.slate)
+			a.Draw()
+			keys(a, x.keys...)
+			img, _ := a.Draw()
+			drawtest.Golden(t, x.name, img)
+		})
+	}
+}

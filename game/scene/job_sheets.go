@@ -1,3 +1,0 @@
-package scene
-
-func newDebrief(j *Job) Scene { return newWords(j) }
