@@ -9,3 +9,8 @@ func (m *Model) StepFine(s State, in Input, dt float64) (State, error) {
 	m.move(&s, &in, dt)
 	return s, nil
 }
+
+// WholeTour is Tour with every step made.
+func (m *Model) WholeTour(s State, duty Duty, km float64) (State, error) {
+	return m.tour(s, duty, km, 0)
+}

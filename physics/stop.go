@@ -155,8 +155,12 @@ func (m *Model) footFor(s *State, want, limit float64, measure func(*State) floa
 		t := *s
 		t.Speed = 0
 		var err error
-		for i := range 30 {
-			if t, err = m.Step(t, Input{Engine: true, Foot: foot * min(1, float64(i+1)/10)}, 20); err != nil {
+		for i := range 11 { // 0.2 s to press, 0.4 s at rest
+			ms := int64(20)
+			if i == 10 {
+				ms = 400
+			}
+			if t, err = m.Step(t, Input{Engine: true, Foot: foot * min(1, float64(i+1)/10)}, ms); err != nil {
 				return 0, err
 			}
 		}
