@@ -71,7 +71,7 @@ func (d *Desk) Open(jobID string, seed uint64) (*Session, error) {
 	if s.found, err = buildWorld(job.Car, job.Driven, job.Faults); err != nil {
 		return nil, fmt.Errorf("job %s: %w", job.ID, err)
 	}
-	if s.table, err = d.table(job, false); err != nil {
+	if s.table, err = d.table(job); err != nil {
 		return nil, fmt.Errorf("job %s: %w", job.ID, err)
 	}
 	return s, nil

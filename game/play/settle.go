@@ -119,18 +119,6 @@ func (s *Session) settle(ctx context.Context, progress func(float64)) (*outcome,
 	if progress == nil {
 		progress = func(float64) {}
 	}
-	for _, r := range s.readings() {
-		if r.Check.Check != dearest {
-			continue
-		}
-		s.table.pause()
-		t, err := s.desk.table(s.job, true)
-		if err != nil {
-			return nil, err
-		}
-		s.table = t
-		break
-	}
 	if err := s.table.await(ctx, func(p evidence.Progress) {
 		progress(tableShare * float64(p.Done+p.Failed) / float64(p.Total))
 	}); err != nil {

@@ -23,15 +23,11 @@ type table struct {
 	idle   chan struct{}      // closed when it has stopped
 }
 
-// dearest is the check that costs three quarters of a table, because a tour is
-// driven for it. It is left out of the question unless the learner made it.
-const dearest = inspect.ID("temperature")
-
-// table finds or prepares the table of a job, with or without the dearest
-// check. Nothing in it depends on the job's faults.
-func (d *Desk) table(job *scenarios.Job, all bool) (*table, error) {
+// table finds or prepares the table of a job. Nothing in it depends on the
+// job's faults.
+func (d *Desk) table(job *scenarios.Job) (*table, error) {
 	known := scenarios.Vary(job.Driven, nil) // what an inspector believes without looking
-	key := fmt.Sprintf("%s %v %v %t", job.Car.ID, known, job.Driven.Known, all)
+	key := fmt.Sprintf("%s %v %v", job.Car.ID, known, job.Driven.Known)
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	for _, t := range d.tables {
@@ -39,11 +35,7 @@ func (d *Desk) table(job *scenarios.Job, all bool) (*table, error) {
 			return t, nil
 		}
 	}
-	problem := newProblem(d.lib, job.Car, job.Driven)
-	if !all {
-		problem.Checks = slices.DeleteFunc(problem.Checks, func(i inspect.Instance) bool { return i.Check == dearest })
-	}
-	et, err := evidence.NewTable(problem)
+	et, err := evidence.NewTable(newProblem(d.lib, job.Car, job.Driven))
 	if err != nil {
 		return nil, err
 	}

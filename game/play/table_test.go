@@ -3,6 +3,7 @@ package play
 import (
 	"math"
 	"reflect"
+	"runtime"
 	"slices"
 	"sync/atomic"
 	"testing"
@@ -33,32 +34,24 @@ func jobProblem(t testing.TB, job string, built *atomic.Int64) *evidence.Problem
 }
 
 // BenchmarkTable fills the table of one job, all single causes and all checks,
-// on two workers: the wait for a debrief. "quick" leaves out the dearest check.
+// on every core: the wait for a debrief.
 func BenchmarkTable(b *testing.B) {
-	for _, all := range []bool{false, true} {
-		name := map[bool]string{false: "quick", true: "all"}[all]
-		b.Run(name, func(b *testing.B) {
-			for b.Loop() {
-				var built atomic.Int64
-				p := jobProblem(b, "warm_wheel", &built)
-				if !all {
-					p.Checks = slices.DeleteFunc(p.Checks, func(i inspect.Instance) bool { return i.Check == dearest })
-				}
-				t, err := evidence.NewTable(p)
-				if err != nil {
-					b.Fatal(err)
-				}
-				if err := t.Fill(b.Context(), 2, nil); err != nil {
-					b.Fatal(err)
-				}
-				if err := t.Failed(); err != nil {
-					b.Fatal(err)
-				}
-				b.ReportMetric(float64(len(p.Hypotheses)), "hypotheses")
-				b.ReportMetric(float64(len(p.Checks)), "checks")
-				b.ReportMetric(float64(built.Load()), "worlds")
-			}
-		})
+	for b.Loop() {
+		var built atomic.Int64
+		p := jobProblem(b, "warm_wheel", &built)
+		t, err := evidence.NewTable(p)
+		if err != nil {
+			b.Fatal(err)
+		}
+		if err := t.Fill(b.Context(), runtime.GOMAXPROCS(0), nil); err != nil {
+			b.Fatal(err)
+		}
+		if err := t.Failed(); err != nil {
+			b.Fatal(err)
+		}
+		b.ReportMetric(float64(len(p.Hypotheses)), "hypotheses")
+		b.ReportMetric(float64(len(p.Checks)), "checks")
+		b.ReportMetric(float64(built.Load()), "worlds")
 	}
 }
 
