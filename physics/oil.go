@@ -13,7 +13,7 @@ import (
 //
 // Source: ISO 91-1, ASTM D1250 table 54D (K₀ 0, K₁ 0.6278), lubricating oils.
 func OilShrink(rho, t float64) float64 {
-	a := 0.6278 / rho * (t - 15)
+	a := float64(0.6278 / rho * (t - 15))
 	return exact.Exp(-a - float64(0.8*a*a))
 }
 

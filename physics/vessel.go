@@ -46,7 +46,7 @@ type VesselSpec struct {
 // VesselsCondition is what has been lost (< 0) or poured in too much (> 0) since
 // the vessels were filled to MAX [m³ at 20 °C].
 type VesselsCondition struct {
-	Oil, Coolant, Steering, Washer float64
+	Oil, Coolant, Steering, Washer float64 // [m³]
 }
 
 // A Bonnet is how the car stands when somebody looks under its bonnet.
