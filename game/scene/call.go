@@ -42,6 +42,8 @@ func newCall(j *Job) *call {
 	s.parts = menu{id: "parts", panel: callDo, rowH: 31}
 	s.spots = menu{id: "spots", panel: callDo, rowH: 31}
 	s.remedies = menu{id: "remedies", panel: callDo, rowH: 43, cols: 1, paint: s.paintRemedy}
+	s.places.why = func(i int) string { return s.picked().Places[i].Why }
+	s.remedies.why = s.remedyWhy
 	s.own = func() stamp {
 		return newStamp.add(uint64(s.rows.Selected)).num(s.rows.Top, 1).flag(s.targets.Focus == idRows).flag(s.picking)
 	}

@@ -142,6 +142,18 @@ func (s *call) ringed() *play.RemedyChoice {
 	return nil
 }
 
+// remedyWhy is why line i of the list cannot be chosen.
+func (s *call) remedyWhy(i int) string {
+	if r := s.remedyAt(i); r != nil {
+		for _, a := range r.Places {
+			if a.Label == s.place {
+				return a.Why
+			}
+		}
+	}
+	return ""
+}
+
 // remedyAt is the remedy of line i of the list.
 func (s *call) remedyAt(i int) *play.RemedyChoice {
 	was := s.remedies.sel

@@ -18,6 +18,7 @@ type form struct {
 	menus   []*menu
 	targets widget.Targets
 	hands   widget.Targets       // pressed by a pointer only; the keyboard has another way
+	why     map[string]string    // by id of a key, of those that are unavailable
 	local   uint64               // counts what was pressed
 	own     func() stamp         // what else a panel shows
 	over    func(c *draw.Canvas) // lies over the panel of the notebook; nil: nothing
@@ -79,10 +80,27 @@ func (f *form) hand(panel int, id string, k widget.Key, do func()) {
 	f.hands.Add(k.Target(id, panel))
 }
 
+// because says why an unavailable key that only a pointer presses is so.
+func (f *form) because(id, why string) {
+	if f.why == nil {
+		f.why = map[string]string{}
+	}
+	f.why[id] = why
+}
+
+// tell lets a sentence stand where refusals stand until something is done.
+func (f *form) tell(sentence string) {
+	if sentence != "" {
+		f.job.view.Notice = sentence
+		f.local++
+	}
+}
+
 // menu adds a menu; it keeps where it stood.
 func (f *form) menu(m *menu) {
 	m.fit(f.app.Touch)
 	m.list.Focused = f.targets.Focus == m.id
+	m.tell = f.tell
 	f.menus = append(f.menus, m)
 	if m.any() {
 		f.targets.Add(widget.Target{ID: m.id, Rect: m.area, Panel: m.panel, Enabled: true})
@@ -92,6 +110,7 @@ func (f *form) menu(m *menu) {
 // layout lists everything afresh.
 func (f *form) layout() {
 	f.keys, f.menus = f.keys[:0], f.menus[:0]
+	clear(f.why)
 	f.targets.Clear()
 	f.hands.Clear()
 	f.arrange()
@@ -122,6 +141,8 @@ func (f *form) handle(e widget.Event) {
 		if x, ok := f.hands.Hit(e.At, e.Touch); ok {
 			if x.Enabled {
 				f.press(x.ID)
+			} else {
+				f.tell(f.why[x.ID])
 			}
 			return
 		}

@@ -25,6 +25,8 @@ type menu struct {
 	held  bool
 	paint func(c *draw.Canvas, i int, r draw.Rect) // letters an item itself
 	inner func(r draw.Rect) draw.Rect              // the key within its row; nil: all of it
+	why   func(i int) string                       // an item is unavailable; nil: it says nothing
+	tell  func(sentence string)                    // of the form that holds it
 }
 
 // menuGap is between the keys of a menu, one above the other [unit].
@@ -199,8 +201,15 @@ func (m *menu) handle(e widget.Event) (do func(), took bool) {
 }
 
 func (m *menu) press() func() {
-	if m.sel >= len(m.items) || m.items[m.sel].Off {
+	if m.sel >= len(m.items) {
 		return nil
+	}
+	if m.items[m.sel].Off {
+		if m.why == nil {
+			return nil
+		}
+		sentence := m.why(m.sel)
+		return func() { m.tell(sentence) }
 	}
 	return m.items[m.sel].do
 }

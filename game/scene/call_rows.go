@@ -16,6 +16,7 @@ const (
 // layRows lists step one: rods with their keys, the empty row, the catalogue.
 func (s *call) layRows() {
 	v, l := s.v(), &s.rows
+	s.picking = s.picking && !v.Sealed
 	l.RowH = 41.5
 	shown := 4.0 // rows that the open catalogue leaves in sight
 	if s.app.Touch {
@@ -55,6 +56,7 @@ func (s *call) layRows() {
 		id := strconv.Itoa(i)
 		s.hand(callWrong, "less"+id, less, func() { s.ring(i); s.rod(widget.Less) })
 		more := widget.Key{Rect: draw.Rect{X: 707, Y: r.Y + (r.H-h)/2, W: h, H: h}, Label: "+", Off: !row.More.Enabled}
+		s.because("more"+id, row.More.Why)
 		s.hand(callWrong, "more"+id, more, func() { s.ring(i); s.rod(widget.More) })
 	}
 	if s.picking {

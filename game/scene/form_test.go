@@ -121,3 +121,39 @@ func TestNoteStaysItsOwn(t *testing.T) {
 		t.Errorf("a note that did not change was told again: %+v", more)
 	}
 }
+
+// TestWhyNot: what is dashed says why when it is pressed, in the words in which
+// the act itself would be refused, and nothing is done.
+func TestWhyNot(t *testing.T) {
+	for _, use := range []string{"keys", "mouse", "touch"} {
+		a, j := demoCall(t, false, use == "touch", true)
+		h := &hand{t, a, j, j.game.(*play.Session), use}
+		a.Pressables()
+		refused := func(act play.Act, press func()) {
+			t.Helper()
+			want := h.session.Refuses(act)
+			if want == nil {
+				t.Fatalf("%+v is not refused", act)
+			}
+			n := len(h.session.Acts())
+			press()
+			if got := j.view.Notice; got != want.Error() || len(h.session.Acts()) != n {
+				t.Errorf("by %s the sheet says %q after %d acts more, want only %q", use, got, len(h.session.Acts())-n, want)
+			}
+		}
+		if use != "keys" {
+			refused(play.Act{Do: play.Counter, What: "pins_seized@front_right", N: 12}, func() { h.pressKey("more0") })
+		}
+		h.pressKey("pick")
+		h.choose("groups", labelled("Guide pins"))
+		h.choose("causes", labelled("Both guide pins seized"))
+		refused(play.Act{Do: play.Row, What: "pins_seized@front_right"}, func() { h.choose("places", labelled("front right")) })
+		acts(t, j, chosenActs...)
+		a.Pressables()
+		h.choose("parts", labelled("Guide pins and boots"))
+		h.choose("spots", labelled("front right"))
+		refused(play.Act{Do: play.Remedy, What: "clean_pins_silicone@front_right"}, func() {
+			h.choose("remedies", func(i int, _ *menuItem) bool { return j.sheet.(*call).remedyAt(i).ID == "clean_pins_silicone" })
+		})
+	}
+}
