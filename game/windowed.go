@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"strings"
 
 	"evenwear/assets"
 	"evenwear/game/play"
@@ -85,7 +86,13 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 		if err != nil || last == "" {
 			return nil
 		}
-		return &scene.Offer{Name: last, Open: func(a *scene.App) (scene.Scene, error) {
+		name := last
+		for _, j := range desk.Library().Jobs {
+			if strings.HasPrefix(last, j.ID+"-") {
+				name = j.Title
+			}
+		}
+		return &scene.Offer{Name: name, Open: func(a *scene.App) (scene.Scene, error) {
 			k, err := desk.Resume(dir, last)
 			if err != nil {
 				return nil, err

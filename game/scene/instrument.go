@@ -151,5 +151,5 @@ func figureOf(x float64) string {
 	if x >= 0 && x < 100 && math.Abs(x-float64(n)) < 1e-6 {
 		return strconv.Itoa(n) // kept by the library: nothing is allocated
 	}
-	return assets.Figure(toStep(x, 0.01), -1)
+	return assets.Figure(math.Round(x*100)/100, -1) // a multiple of 0.01 has other last bits than what it is written as
 }

@@ -86,15 +86,25 @@ func (m *mount) feelerLabels(x func(float64) float64, face, low float64) {
 	if m.v.Pad == "inner" {
 		a, b = b, a
 	}
-	m.say(x(face-8), 14, a, "instrument.disc")
-	m.leader(x(face-10), 17, x(face-16), 30)
-	m.say(x(feelerDatum+14), 14, b, "instrument.plate")
-	m.leader(x(feelerDatum+18), 17, x(feelerDatum+24), 30)
+	// A thin lining leaves its name little room, a thick one the names of the disc.
+	const half, close = 24.0, 170.0
 	mid := (face + feelerDatum) / 2
 	m.say(x(mid), 14, draw.Middle, "instrument.lining")
 	m.leader(x(mid), 17, x(mid), 31)
-	m.say(x(face-8), low+15, a, "instrument.disc_face")
-	m.line(x(face-6), low+11, x(face), low+2, draw.Thin)
+	if face < close {
+		m.say(x((110+face)/2), 14, draw.Middle, "instrument.disc")
+		m.leader(x((110+face)/2), 17, x((110+face)/2), 30)
+		m.say(x(face+8), low+15, b, "instrument.disc_face")
+		m.line(x(face+6), low+11, x(face), low+2, draw.Thin)
+	} else {
+		m.say(x(min(face-8, mid-half)), 14, a, "instrument.disc")
+		m.leader(x(min(face-10, mid-half-2)), 17, x(face-16), 30)
+		m.say(x(face-8), low+15, a, "instrument.disc_face")
+		m.line(x(face-6), low+11, x(face), low+2, draw.Thin)
+	}
+	plate := max(feelerDatum+14, mid+half)
+	m.say(x(plate), 14, b, "instrument.plate")
+	m.leader(x(plate+4), 17, x(feelerDatum+24), 30)
 	m.say(x(feelerDatum+8), low+15, b, "instrument.datum")
 	m.line(x(feelerDatum+6), low+11, x(feelerDatum), low+2, draw.Thin)
 }

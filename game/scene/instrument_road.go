@@ -51,7 +51,7 @@ func (m *mount) pendulum() {
 
 	part := ruler{m.at(165-w/2, y), m.at(165+w/2, y), lo, hi}
 	m.box(165-w/2-12, y-22, w+24, 64, th.Panel, draw.Thin)
-	c.Line(part.a, part.b, draw.Visible)
+	m.edge(&part)
 	m.graduate(&part, v.Division, v.Long, 16*m.k, down)
 	m.pointer(part.at(x), down)
 }
@@ -88,12 +88,12 @@ func (m *mount) tape() {
 	const yy, w = 188.0, 280.0
 	lo, hi := window(x, 7*v.Division, v.Division)
 	part := ruler{m.at(165-w/2, yy), m.at(165+w/2, yy), lo, hi}
-	m.box(165-w/2-8, yy-22, w+16, 68, th.Panel, draw.Thin)
-	c.Line(part.a, part.b, draw.Visible)
+	m.box(165-w/2-14, yy-22, w+28, 68, th.Panel, draw.Thin)
+	m.edge(&part)
 	m.graduate(&part, v.Division, v.Long, 18*m.k, down)
 	m.pointer(part.at(x), down)
 	m.text(165+w/2, yy-7, draw.Right, v.Unit)
-	m.rays(s.at(max(lo, v.Lo)).Add(draw.Pt{Y: 34 * m.k}), s.at(min(hi, v.Hi)).Add(draw.Pt{Y: 34 * m.k}), 165-w/2-8, 165+w/2+8, yy-22)
+	m.rays(s.at(max(lo, v.Lo)).Add(draw.Pt{Y: 34 * m.k}), s.at(min(hi, v.Hi)).Add(draw.Pt{Y: 34 * m.k}), 165-w/2-14, 165+w/2+14, yy-22)
 }
 
 // car draws the car from its side with its front at a place. Its length is to

@@ -61,7 +61,7 @@ func toStep(x, step float64) float64 { return math.Round(x/step) * step }
 // graduate draws the divisions of a ruler on one side of it, below or to the
 // right, out [unit] long at the long marks, which are numbered, seven tenths of
 // it half way between two and half of it elsewhere. Numbers closer than their
-// room are left out.
+// room are left out, and so is what lies beyond the ends of the instrument.
 func (m *mount) graduate(s *ruler, division, long, out float64, side draw.Pt) {
 	first, count := marks(s.lo, s.hi, division)
 	n := every(long, division)
@@ -79,7 +79,11 @@ func (m *mount) graduate(s *ruler, division, long, out float64, side draw.Pt) {
 		}
 	}
 	for i := first; i < first+count; i++ {
-		p := s.at(float64(i) * division)
+		v := float64(i) * division
+		if v < m.v.Lo-division/2 || v > m.v.Hi+division/2 {
+			continue
+		}
+		p := s.at(v)
 		l := 0.5
 		switch {
 		case i%n == 0:
@@ -94,11 +98,16 @@ func (m *mount) graduate(s *ruler, division, long, out float64, side draw.Pt) {
 		}
 		q := p.Add(side.Mul(out + 4))
 		if across {
-			m.c.Text(q.Add(draw.Pt{Y: st.Size * 0.75}), st.To(draw.Middle), m.c.Theme.Ink, figureOf(float64(i)*division))
+			m.c.Text(q.Add(draw.Pt{Y: st.Size * 0.75}), st.To(draw.Middle), m.c.Theme.Ink, figureOf(v))
 		} else {
-			m.c.Text(q.Add(draw.Pt{Y: st.Size * 0.36}), st, m.c.Theme.Ink, figureOf(float64(i)*division))
+			m.c.Text(q.Add(draw.Pt{Y: st.Size * 0.36}), st, m.c.Theme.Ink, figureOf(v))
 		}
 	}
+}
+
+// edge draws the line of a piece of a scale, as far as the instrument goes.
+func (m *mount) edge(s *ruler) {
+	m.c.Line(s.at(max(s.lo, m.v.Lo)), s.at(min(s.hi, m.v.Hi)), draw.Visible)
 }
 
 // window is the piece of a scale about v, half to either side, on whole divisions.
@@ -149,7 +158,7 @@ func (m *mount) closeUp(whole *ruler, x, cx, y, w float64) {
 	lo, hi := window(x, half, v.Division)
 	m.box(cx-w/2-8, y-22, w+16, 66, m.c.Theme.Panel, draw.Thin)
 	part := ruler{m.at(cx-w/2, y), m.at(cx+w/2, y), lo, hi}
-	m.c.Line(part.a, part.b, draw.Visible)
+	m.edge(&part)
 	m.graduate(&part, v.Division, v.Long, 14*m.k, down)
 	m.pointer(part.at(x), down)
 	for i, p := range [2]draw.Pt{whole.at(max(lo, whole.lo)), whole.at(min(hi, whole.hi))} {

@@ -1,8 +1,10 @@
 package scene
 
 import (
+	"fmt"
 	"image"
 	"math"
+	"strings"
 	"testing"
 
 	"evenwear/game/draw"
@@ -142,11 +144,25 @@ func TestDialFollowsTheTurn(t *testing.T) {
 // the rectangle given, beyond the width of a line.
 func TestInstrumentsStayInTheirPlace(t *testing.T) {
 	a := testApp(t, false)
-	for i := range shown {
+	list := shown
+	for _, end := range []struct {
+		check  string
+		needle []float64
+	}{
+		{"lining_outer_upper@front_left", []float64{1.5}}, {"lining_outer_upper@front_left", []float64{12.5}},
+		{"lining_inner_upper@front_left", []float64{1.5}}, {"lining_inner_upper@front_left", []float64{12.5}},
+		{"pedal_travel", []float64{180, 8}}, {"reservoir_level", []float64{-30}}, {"reservoir_level", []float64{120}},
+		{"fluid_water", []float64{0}}, {"fluid_water", []float64{5}}, {"pull", []float64{-2}}, {"pull", []float64{2}},
+		{"stop_distance", []float64{0}}, {"stop_distance", []float64{100}}, {"disc_thickness@front_left", []float64{0}},
+		{"pin_upper@front_left", []float64{500}}, {"push_piston@front_left", []float64{0}},
+	} {
+		list = append(list, *shownAs(t, end.check, end.needle...))
+	}
+	for i := range list {
 		for _, k := range []float64{1, 1.7} {
-			img := drawn(a, &shown[i], k, 0.4)
+			img := drawn(a, &list[i], k, 0.4)
 			if p, out := outside(img, img.Rect.Inset(edge-3)); out {
-				t.Errorf("%s at size %g draws outside, at %v", shown[i].Check, k, p)
+				t.Errorf("%s %v at size %g draws outside, at %v", list[i].Check, list[i].Needle, k, p)
 			}
 		}
 	}
@@ -196,5 +212,19 @@ func TestDialAllocatesNothing(t *testing.T) {
 	}
 	if n := testing.AllocsPerRun(60, frame); n > 0 {
 		t.Errorf("a frame of the turning disc allocates %.1f times, want 0", n)
+	}
+}
+
+// TestFiguresOfMarks: a mark is lettered as it is written, whatever its last bits.
+func TestFiguresOfMarks(t *testing.T) {
+	for i := -200; i <= 500; i++ {
+		x := float64(i) * 0.02
+		want := strings.TrimSuffix(strings.TrimRight(fmt.Sprintf("%.2f", math.Abs(x)), "0"), ".")
+		if i < 0 {
+			want = "−" + want
+		}
+		if got := figureOf(x); got != want {
+			t.Errorf("%v is lettered %q, want %q", x, got, want)
+		}
 	}
 }
