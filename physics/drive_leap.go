@@ -3,100 +3,210 @@ package physics
 import "math"
 
 const (
-	leapLongest = 12.0  // cycles taken by trend at most
-	leapTrust   = 0.3   // [1] by which the wear of a cycle may change on the way
-	leapSmall   = 0.1   // [1] of a wheel's greatest wear, below which a half pad's trend does not count
-	leapSteady  = 0.002 // [1] of trend that is no trend: what solving the pressure leaves
+	leapError  = 0.02 // [1] by which a cycle's wear may miss what was foreseen
+	leapTrust  = 0.4  // [1] by which a cycle's wear may change on the way
+	leapSmall  = 0.1  // [1] of a wheel's greatest wear, below which a half pad's trend does not count
+	leapGrowth = 3.0  // [1] of a leap over the one before
+	tiny       = 1e-12
 )
 
-// leap drives two cycles of km each and takes more by their trend, at most
-// limit in all; it returns how many.
-//
-// From one cycle to the next everything slow (wear, where the pieces sit, where
-// friction holds them) moves by Δ, which itself changes by Δ₂ − Δ₁, so after m
-// more cycles it has moved by m·Δ₂ + ½m(m+1)·(Δ₂ − Δ₁). Positions and wear move
-// together, so no force jumps. m is bounded by how much Δ would change.
-func (d *trip) leap(km, limit float64) (float64, error) {
-	start := d.wheels
-	if err := d.cycle(km); err != nil {
-		return 0, err
-	}
-	if limit < 2 {
-		return 1, nil
-	}
-	middle, leaked := d.wheels, d.leaked
-	if err := d.cycle(km); err != nil {
-		return 0, err
-	}
-	change := 0.0
-	for i := range d.count {
-		change = max(change, d.wheels[i].trend(&middle[i], &start[i]))
-	}
-	m := min(limit-2, leapLongest, math.Floor(leapTrust/(float64(d.rounds)*max(change, leapSteady))))
-	if m < 1 {
-		return 2, nil
-	}
-	for i := range d.count {
-		d.wheels[i].ahead(&middle[i], &start[i], m)
-	}
-	d.leaked += float64(m * (d.leaked - leaked))
-	return 2 + m, nil
+// slow is what has worn off a wheel [m] and leaked from it [m³].
+type slow [7]float64
+
+const (
+	slowDisc = 1
+	slowWear = slowDisc + 2
+)
+
+func (w *wornWheel) slow() slow {
+	c := &w.cond
+	return slow{w.leaked, c.DiscWear[0], c.DiscWear[1], c.Wear[0][0], c.Wear[0][1], c.Wear[1][0], c.Wear[1][1]}
 }
 
-// trend is how much the wear of a half pad changed from one cycle to the next,
-// as a share of itself, or the way of a piece as a share of the greatest wear;
-// whichever is more.
-func (w *wornWheel) trend(middle, start *wornWheel) float64 {
-	most := 0.0
+// ends is where the body's ends would be [m] if it followed the outer pad.
+func (w *wornWheel) ends() [2]float64 {
+	g := &w.corner.gap[Outer]
+	mean, turn := (g[Upper]+g[Lower])/2, (g[Upper]-g[Lower])/2*w.corner.a/w.corner.b
+	return [2]float64{mean + turn, mean - turn}
+}
+
+// pace is how far everything slow moved in one cycle, about the time of its middle.
+type pace struct {
+	by [NumWheels]slow
+	// How far the pins slid in a cycle since the measurement before, beyond what
+	// the outer pad wore; and whether they did not at all. What a leap got wrong
+	// they settle afresh, so only the whole way from end to end tells.
+	slip  [NumWheels][2]float64
+	stuck [NumWheels][2]bool
+	at    float64 // cycles
+}
+
+// move moves everything slow, and along with it what every cycle settles afresh:
+// the seal sits on the piston, which follows the inner pad and, with the body,
+// the pins; the ears sit on their pads. So no force jumps.
+func (w *wornWheel) move(by *slow, m float64, slip [2]float64, stuck [2]bool) {
+	r, c := &w.rest, &w.cond
+	was, ends := w.corner.gap, w.ends()
+	w.leaked += by[0]
 	for i := range 2 {
+		disc := max(0, by[slowDisc+i])
+		c.DiscWear[i] += disc
 		for j := range 2 {
-			most = max(most, w.cond.Wear[i][j]-middle.cond.Wear[i][j])
+			worn := min(max(0, by[slowWear+2*i+j]), max(0, w.spec.LiningNew-c.Wear[i][j]))
+			c.Wear[i][j] += worn
+			w.corner.gap[i][j] += worn + disc
 		}
 	}
-	if most == 0 {
+	body := 0.0
+	for i, end := range w.ends() {
+		if !stuck[i] {
+			by := end - ends[i] + float64(m*slip[i])
+			r.PinAnchor[i] += by
+			body += by / 2
+		}
+	}
+	inner := (w.corner.gap[Inner][Upper] - was[Inner][Upper] + w.corner.gap[Inner][Lower] - was[Inner][Lower]) / 2
+	r.SealAnchor += inner + body
+	r.EarAnchor[Inner] += inner
+	r.EarAnchor[Outer] += body
+}
+
+// drive drives so many cycles.
+//
+// Wear and pins move by Δ in a cycle, and Δ changes by a slope from one cycle
+// computed to the next. A leap takes m cycles by Δ, or on that line (the rule of
+// Adams and Bashforth, of second order), whichever foresaw the latest cycle
+// better; then the next cycle is computed. By how much its wear misses what was
+// foreseen estimates the error: above twice [leapError] the leap is taken back
+// and a shorter one tried. A leap ends before a lining is through.
+func (d *trip) drive(cycles float64) error {
+	t := trend{fine: leapError / float64(d.fine.rounds*d.fine.rounds)}
+	leap := 0.0
+	for done := 0.0; done < cycles; {
+		kept := *d
+		leap = max(0, math.Floor(min(leap, cycles-done-1, d.through(&t.now))))
+		if leap > 0 {
+			if err := d.follow(func() { d.leap(&t, done, leap) }); err != nil {
+				return err
+			}
+		}
+		before := *d
+		if err := d.cycle(); err != nil {
+			return err
+		}
+		next := d.pace(&kept, &before, leap)
+		next.at = done + leap + 0.5
+		if miss := t.miss(d, &next); leap > 0 && miss > 2*t.fine {
+			*d = kept
+			leap *= min(0.5, math.Sqrt(t.fine/miss))
+			continue
+		}
+		done += leap + 1
+		leap = t.add(d, &next)
+		if !d.fine.leap {
+			leap = 0
+		}
+	}
+	return nil
+}
+
+// A trend is the two latest cycles computed and how to go on from them.
+type trend struct {
+	last, now pace
+	known     int
+	slope     float64 // [1/cycle] of now over last; 0 takes now as it is
+	fine      float64 // [1] by which a cycle may miss what was foreseen
+}
+
+// differ is how far the next cycle is from now, or from the line through last and now.
+func (t *trend) differ(d *trip, next *pace, slope float64) (miss float64) {
+	far := slope * (next.at - t.now.at)
+	for i := range d.count {
+		miss = max(miss, differ(&t.last.by[i], &t.now.by[i], &next.by[i], far))
+	}
+	return miss
+}
+
+// miss is how far the next cycle is from what was foreseen.
+func (t *trend) miss(d *trip, next *pace) float64 { return t.differ(d, next, t.slope) }
+
+// add takes the next cycle in and returns how many cycles may be leaped then:
+// the error of Δ as it is grows with the way, that of the line with its square.
+func (t *trend) add(d *trip, next *pace) float64 {
+	step := next.at - t.now.at
+	level, line := t.differ(d, next, 0), math.Inf(1)
+	if t.known > 1 {
+		line = t.differ(d, next, 1/(t.now.at-t.last.at))
+	}
+	t.last, t.now = t.now, *next
+	t.slope = 0
+	if t.known++; t.known < 2 {
 		return 0
 	}
-	change := 0.0
-	see := func(now, mid, old, whole float64) {
-		change = max(change, math.Abs((now-mid)-(mid-old))/whole)
+	grow := t.fine / max(level, tiny)
+	if g := min(math.Sqrt(t.fine/max(line, tiny)), leapTrust/max(level, tiny)); g > grow {
+		grow, t.slope = g, 1/step
 	}
-	for i := range 2 {
-		for j := range 2 {
-			now, mid := w.cond.Wear[i][j], middle.cond.Wear[i][j]
-			see(now, mid, start.cond.Wear[i][j], max(now-mid, leapSmall*most))
-		}
-		see(w.rest.PinAnchor[i], middle.rest.PinAnchor[i], start.rest.PinAnchor[i], most)
-		see(w.rest.EarAnchor[i], middle.rest.EarAnchor[i], start.rest.EarAnchor[i], most)
-	}
-	see(w.rest.X, middle.rest.X, start.rest.X, most)
-	see(w.rest.Y, middle.rest.Y, start.rest.Y, most)
-	see(w.rest.SealAnchor, middle.rest.SealAnchor, start.rest.SealAnchor, most)
-	return change
+	return float64(step*min(leapGrowth, grow)) - 1
 }
 
-// ahead moves everything slow of a wheel by m cycles.
-func (w *wornWheel) ahead(middle, start *wornWheel, m float64) {
-	bend := m * (m + 1) / 2
-	next := func(now *float64, mid, old float64) {
-		delta := *now - mid
-		*now += float64(m*delta) + float64(bend*(delta-(mid-old)))
+// leap moves all wheels by m cycles.
+func (d *trip) leap(t *trend, done, m float64) {
+	// The mean of the line over the leap lies this far ahead of now.
+	ahead := t.slope * (done + float64(m/2) - t.now.at)
+	for i := range d.count {
+		var by slow
+		for k, now := range t.now.by[i] {
+			by[k] = m * (now + float64(ahead*(now-t.last.by[i][k])))
+		}
+		d.wheels[i].move(&by, m, t.now.slip[i], t.now.stuck[i])
 	}
-	next(&w.rest.X, middle.rest.X, start.rest.X)
-	next(&w.rest.Y, middle.rest.Y, start.rest.Y)
-	next(&w.rest.Tilt, middle.rest.Tilt, start.rest.Tilt)
-	next(&w.rest.Bridge, middle.rest.Bridge, start.rest.Bridge)
-	next(&w.rest.SealAnchor, middle.rest.SealAnchor, start.rest.SealAnchor)
-	for i := range 2 {
-		next(&w.rest.PinAnchor[i], middle.rest.PinAnchor[i], start.rest.PinAnchor[i])
-		next(&w.rest.EarAnchor[i], middle.rest.EarAnchor[i], start.rest.EarAnchor[i])
-		was := w.cond.DiscWear[i]
-		next(&w.cond.DiscWear[i], middle.cond.DiscWear[i], start.cond.DiscWear[i])
-		disc := w.cond.DiscWear[i] - was
-		for j := range 2 {
-			was := w.cond.Wear[i][j]
-			next(&w.cond.Wear[i][j], middle.cond.Wear[i][j], start.cond.Wear[i][j])
-			w.cond.Wear[i][j] = min(max(was, w.cond.Wear[i][j]), max(was, w.spec.LiningNew))
-			w.corner.gap[i][j] += w.cond.Wear[i][j] - was + disc
+}
+
+// pace measures the cycle that led here from before, and the pins' way of a leap
+// of m cycles and that cycle from kept.
+func (d *trip) pace(kept, before *trip, m float64) (p pace) {
+	for i := range d.count {
+		w, from, old := &d.wheels[i], &before.wheels[i], &kept.wheels[i]
+		start := from.slow()
+		for k, end := range w.slow() {
+			p.by[i][k] = end - start[k]
+		}
+		was := old.ends()
+		for k, is := range w.ends() {
+			slid := w.rest.PinAnchor[k] - old.rest.PinAnchor[k]
+			p.stuck[i][k] = slid == 0
+			p.slip[i][k] = (slid - (is - was[k])) / (m + 1)
 		}
 	}
+	return p
+}
+
+// through is how many cycles may be leaped so that the one after them wears no lining through.
+func (d *trip) through(now *pace) float64 {
+	m := math.Inf(1)
+	for i := range d.count {
+		w := &d.wheels[i]
+		for k := slowWear; k < len(slow{}); k++ {
+			left := w.spec.LiningNew - w.slow()[k]
+			if worn := now.by[i][k]; worn > 0 && left > 0 {
+				m = min(m, left/worn-1.5)
+			}
+		}
+	}
+	return m
+}
+
+// differ is how much the wear of a half pad in the next cycle differs from the
+// line through last and now, far times their distance ahead, as a share of itself.
+func differ(last, now, next *slow, far float64) (miss float64) {
+	most := 0.0
+	for k := slowWear; k < len(now); k++ {
+		most = max(most, now[k], next[k])
+	}
+	for k := slowWear; k < len(now) && most > 0; k++ {
+		line := now[k] + float64(far*(now[k]-last[k]))
+		miss = max(miss, math.Abs(next[k]-line)/max(now[k], next[k], leapSmall*most))
+	}
+	return miss
 }

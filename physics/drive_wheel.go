@@ -1,5 +1,14 @@
 package physics
 
+import "math"
+
+// releaseSteps are the settlings of one release: let go, a turn to re-establish
+// the drag, and one to measure it.
+const releaseSteps = 3 + len(turnCosines)
+
+// turnCosines is a turn of the disc in steps of 60°, ending where it began.
+var turnCosines = [6]float64{0.5, -0.5, -1, -0.5, 0.5, 1}
+
 // wornWheel is one distinct wheel of a trip.
 type wornWheel struct {
 	wheel  Wheel
@@ -7,22 +16,24 @@ type wornWheel struct {
 	spec   *CornerSpec
 	cond   WheelCondition
 	corner Corner
-	leak   float64 // [m²]
+	rest   CornerState // released
+	mean   float64     // [°C] of the disc
+	leaked float64     // [m³]
+	rounds int         // in which it takes a cycle
 
-	rest     CornerState  // released
-	pressed  CornerState  // at the peak of the present class
-	forces   CornerForces // there
-	yield    [2][2]float64
-	slid     float64 // [m] of the present class
-	pressure float64 // [Pa] at the wheel, of the present class
-	mean     float64 // [°C] of the disc
-	work     float64 // [J] of friction in the present cycle
+	// Of the present cycle:
+	work   float64    // [J] of friction
+	torque [4]float64 // [N·m] summed over the stops of a class
+	slip   float64    // [m] estimated error of wear
+	drags  bool       // its drag is worth following
+
+	seen [4][1 + releaseSteps]glimpse
 }
 
 // begin settles a wheel as it stands before the trip.
 func (w *wornWheel) begin(spec *Spec, cond *Condition, wheel Wheel) error {
 	c := spec.Corner(wheel)
-	*w = wornWheel{wheel: wheel, count: 1, spec: c, cond: cond.Wheels[wheel], leak: cond.Wheels[wheel].Leak, mean: roomAir}
+	*w = wornWheel{wheel: wheel, count: 1, spec: c, cond: cond.Wheels[wheel], mean: roomAir, rounds: 1}
 	w.corner = NewCorner(c, &w.cond, wheel.String())
 	var err error
 	w.rest, err = Released(c, &w.cond, wheel.String())
@@ -60,6 +71,28 @@ func Released(spec *CornerSpec, cond *WheelCondition, name string) (CornerState,
 	return s, err
 }
 
+// A glimpse is where a caliper was last found in one situation, to look for it
+// there first: that saves steps, and where it is found does not depend on it.
+type glimpse struct {
+	x, y, tilt, bridge float64
+	inner, outer       float64 // [m] mean gaps then
+	known              bool
+}
+
+// settle is [Corner.Settle] begun where the caliper was last found, moved by what has worn off since.
+func (w *wornWheel) settle(s CornerState, load *CornerLoad, g *glimpse) (CornerState, CornerForces, error) {
+	gap := &w.corner.gap
+	inner, outer := (gap[Inner][Upper]+gap[Inner][Lower])/2, (gap[Outer][Upper]+gap[Outer][Lower])/2
+	if g.known {
+		s.Y = g.y + (outer - g.outer)
+		s.X = g.x + (outer - g.outer) + (inner - g.inner)
+		s.Tilt, s.Bridge = g.tilt, g.bridge
+	}
+	s, f, err := w.corner.Settle(s, load)
+	*g = glimpse{s.X, s.Y, s.Tilt, s.Bridge, inner, outer, true}
+	return s, f, err
+}
+
 // line is the pressure at this wheel when its chamber has p [Pa].
 func (w *wornWheel) line(spec *Spec, p float64) float64 {
 	if v := &spec.Valve; !w.wheel.Front() && v.Knee > 0 && p > v.Knee {
@@ -68,140 +101,70 @@ func (w *wornWheel) line(spec *Spec, p float64) float64 {
 	return p
 }
 
-// press applies the brake from rest to p [Pa] for stops in which the wheel
-// turns by turned [rad] in all, and returns its torque [N·m].
-func (w *wornWheel) press(p, turned float64) (float64, error) {
-	w.pressure = p
-	w.slid = turned * w.spec.EffectiveRadius
-	w.setYield(w.slid, hotWear(w.mean))
-	load := CornerLoad{Pressure: p, Yield: w.yield}
-	var err error
-	if w.pressed, w.forces, err = w.corner.Settle(w.rest, &load); err != nil {
-		return 0, err
-	}
-	return w.corner.Torque(&w.forces) * w.spec.Fade(w.mean), nil
+// press is the torque [N·m] the wheel would make at p [Pa].
+func (w *wornWheel) press(class int, p float64) (float64, error) {
+	_, f, err := w.settle(w.rest, &CornerLoad{Pressure: p}, &w.seen[class][0])
+	return w.corner.Torque(&f) * w.spec.Fade(w.mean), err
 }
 
-// setYield makes every half pad wear over slid [m] while it is solved.
-func (w *wornWheel) setYield(slid, hot float64) {
-	k := w.spec.WearRate * hot * slid / (w.spec.LiningArea / 2)
-	for i := range 2 {
-		for j := range 2 {
-			w.yield[i][j] = k
-			if w.cond.Wear[i][j] >= w.spec.LiningNew {
-				w.yield[i][j] = 0 // the plate does not wear
-			}
-		}
-	}
-}
-
-// wear takes off what the stops just solved have worn.
-func (w *wornWheel) wear() {
-	w.takeOff(&w.forces.Half, w.yield, w.slid)
-	w.work += float64((w.corner.padFriction(&w.forces, Inner) + w.corner.padFriction(&w.forces, Outer)) * w.slid)
-}
-
-// takeOff moves lining and disc back by what forces [N] wore over slid [m].
-func (w *wornWheel) takeOff(half *[2][2]float64, yield [2][2]float64, slid float64) {
-	for i := range 2 {
-		disc := Archard(w.spec.DiscWearRate, half[i][Upper]+half[i][Lower], slid) / w.spec.sweptArea()
-		w.cond.DiscWear[i] += disc
-		for j := range 2 {
-			worn := min(float64(yield[i][j]*half[i][j]), max(0, w.spec.LiningNew-w.cond.Wear[i][j]))
-			w.cond.Wear[i][j] += worn
-			w.corner.gap[i][j] += worn + disc
-		}
-	}
-}
-
-// turnCosines is a turn of the disc in steps of 60°, ending where it began.
-var turnCosines = [6]float64{0.5, -0.5, -1, -0.5, 0.5, 1}
-
-// release lets go from the peak and turns the disc, once to re-establish the
-// drag and once to measure it: the mean force of each half over a turn [N].
-func (w *wornWheel) release() (half [2][2]float64, err error) {
-	s := w.pressed
-	left := min(w.pressure, w.cond.HoseHold)
-	load := CornerLoad{Pressure: left}
-	load.DiscIn, load.DiscOut = w.corner.Faces(1)
+// release lets go from a pressed state and turns the disc, once to re-establish
+// the drag and once to measure it: the mean force of each half over a turn [N].
+func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, err error) {
+	seen := w.seen[l.class][1:]
+	load := CornerLoad{Pressure: min(l.pressure, w.cond.HoseHold)}
 	var f CornerForces
-	if s, f, err = w.corner.Settle(s, &load); err != nil {
-		return half, err
+	turn := func(to float64, step int) {
+		if err == nil {
+			load.DiscIn, load.DiscOut = w.corner.Faces(to)
+			s, f, err = w.settle(s, &load, &seen[step])
+		}
 	}
+	turn(1, 0)
 	if f.Inner()+f.Outer() > 0 {
-		for _, c := range [2]float64{-1, 1} {
-			load.DiscIn, load.DiscOut = w.corner.Faces(c)
-			if s, f, err = w.corner.Settle(s, &load); err != nil {
-				return half, err
-			}
-		}
+		turn(-1, 1)
+		turn(1, 2)
 	}
-	for _, c := range turnCosines {
-		load.DiscIn, load.DiscOut = w.corner.Faces(c)
-		if s, f, err = w.corner.Settle(s, &load); err != nil {
-			return half, err
-		}
+	for i, to := range turnCosines {
+		turn(to, 3+i)
 		for i := range 2 {
 			for j := range 2 {
-				half[i][j] += f.Half[i][j] / 6
+				half[i][j] += f.Half[i][j] / float64(len(turnCosines))
 			}
 		}
 	}
 	w.rest = s
-	return half, nil
+	return half, err
 }
 
-const dragTrial = 5e-6 // [m] of wear tried to see how drag answers
+// wearRate is how much a half pad wears per newton and metre slid [1/N].
+func (w *wornWheel) wearRate() float64 {
+	return w.spec.WearRate * hotWear(w.mean) / (w.spec.LiningArea / 2)
+}
 
-// rub lets residual drag wear until the next class of stops, the wheel turning
-// by turned [rad].
-//
-// Every real stop re-establishes the drag, so drag wears at the rate of a fresh
-// release as long as release does not change: w = K·N. Where the body no longer
-// follows (seized pins) wear relaxes it: N = N₀ − κ·w. The implicit answer for
-// both is w = K·N₀/(1 + K·κ), κ from a second release with a little worn off.
-func (w *wornWheel) rub(turned float64) error {
-	slid := turned * w.spec.EffectiveRadius
-	half, err := w.release()
-	if err != nil {
-		return err
-	}
-	w.setYield(slid, hotWear(w.mean))
-	most := 0.0
+// takeOff moves lining and disc back by what forces [N] wore over slid [m].
+func (w *wornWheel) takeOff(half *[2][2]float64, slid float64) {
+	k := w.wearRate() * slid
 	for i := range 2 {
+		disc := Archard(w.spec.DiscWearRate, half[i][Upper]+half[i][Lower], slid) / w.spec.sweptArea()
+		w.cond.DiscWear[i] += disc
 		for j := range 2 {
-			most = max(most, w.yield[i][j]*half[i][j])
+			// The plate behind the lining does not wear.
+			worn := min(float64(k*half[i][j]), max(0, w.spec.LiningNew-w.cond.Wear[i][j]))
+			w.cond.Wear[i][j] += worn
+			w.corner.gap[i][j] += worn + disc
 		}
 	}
-	if most > dragTrial {
-		kept, gap := w.rest, w.corner.gap
-		share := dragTrial / most
-		for i := range 2 {
-			for j := range 2 {
-				w.corner.gap[i][j] += float64(share * w.yield[i][j] * half[i][j])
-			}
-		}
-		if w.pressed, _, err = w.corner.Settle(kept, &CornerLoad{Pressure: w.pressure}); err != nil {
-			return err
-		}
-		less, err := w.release()
-		if err != nil {
-			return err
-		}
-		w.rest, w.corner.gap = kept, gap
-		for i := range 2 {
-			for j := range 2 {
-				n, k := half[i][j], w.yield[i][j]
-				if trial := share * k * n; trial > 0 {
-					half[i][j] = n / (1 + float64(k*max(0, n-less[i][j])/trial))
-				}
-			}
-		}
-	}
-	w.takeOff(&half, w.yield, slid)
-	f := CornerForces{Half: half}
+	f := CornerForces{Half: *half}
 	w.work += float64((w.corner.padFriction(&f, Inner) + w.corner.padFriction(&f, Outer)) * slid)
-	return nil
+}
+
+// loses lets a leak run while a lump's stops press and the car waits after them.
+func (w *wornWheel) loses(d *trip, l *lump) {
+	if w.cond.Leak > 0 {
+		stop, rho := &d.duty.Stops[l.class], d.spec.Fluid.Density
+		w.leaked += float64(l.number * jetShare * w.cond.Leak *
+			(float64(math.Sqrt(2*l.pressure/rho)*stop.time()) + float64(halt(stop)*math.Sqrt(2*waitPressure/rho))))
+	}
 }
 
 // warm sets the temperature of the next cycle from the friction work of this

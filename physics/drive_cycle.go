@@ -1,0 +1,211 @@
+package physics
+
+import "math"
+
+const (
+	roundTolerance = 3e-3 // [1] of a cycle's greatest wear, by which its rounds may err
+	roundsBase     = 16   // rounds a cycle is first cut into at most
+	roundsMost     = 128  // at which nearly every stop stands alone
+	lumpOften      = 2.0  // stops of a class in a round from which on they are mingled with others
+	dragWorth      = 0.03 // [1] of what a lump's stops wear, below which its drag is taken as constant
+)
+
+// cycle takes one wheel through a cycle at the car's pressures, in rounds.
+//
+// A round holds its share of every class; a class with fewer stops than there
+// are rounds comes in as many rounds as it has stops. One round does for a wheel
+// that hardly drags. One that does gets at least as many as the second rarest
+// class has stops, since a hard stop sets the drag which the softer ones after it
+// wear away, and twice as many until the estimate of [wornWheel.lumps] is small.
+func (w *wornWheel) cycle(d *trip) error {
+	start := *w
+	base := d.base * d.fine.rounds
+	tolerance := roundTolerance / float64(d.fine.rounds*d.fine.rounds)
+	for {
+		w.slip, w.drags, w.torque = 0, false, [4]float64{}
+		for round := range w.rounds {
+			if err := w.round(d, round); err != nil {
+				return err
+			}
+		}
+		allowed := tolerance * w.since(&start)
+		rounds := w.rounds
+		if rounds < base && w.drags {
+			rounds = base
+		} else if rounds >= base && rounds < roundsMost && w.slip > allowed {
+			rounds *= 2
+		}
+		if rounds == w.rounds {
+			if rounds > base && 6*w.slip < allowed { // half as many err by four times as much
+				w.rounds /= 2
+			} else if rounds == base && !w.drags {
+				w.rounds = d.fine.rounds
+			}
+			break
+		}
+		*w = start
+		w.rounds = rounds
+	}
+	w.warm(d.duty, d.way*Kilometre, d.spec.Body.TyreRadius)
+	return nil
+}
+
+// since is the greatest wear of a half pad since start [m].
+func (w *wornWheel) since(start *wornWheel) float64 {
+	most := 0.0
+	for i := range 2 {
+		for j := range 2 {
+			most = max(most, w.cond.Wear[i][j]-start.cond.Wear[i][j])
+		}
+	}
+	return most
+}
+
+// round takes the classes that come often in it all together, then each of the
+// others by itself.
+func (w *wornWheel) round(d *trip, round int) error {
+	var group [4]lump
+	n := 0
+	for _, class := range d.order {
+		stops := d.duty.Stops[class].PerThousandKm * d.way / 1000
+		if stops == 0 {
+			continue
+		}
+		if number := stops / float64(w.rounds); number >= lumpOften {
+			group[n] = d.lump(w, class, number)
+			n++
+			continue
+		}
+		if n > 0 {
+			if err := w.lumps(d, group[:n]); err != nil {
+				return err
+			}
+			n = 0
+		}
+		times := min(w.rounds, int(max(1, math.Round(stops))))
+		if (round+1)*times/w.rounds > round*times/w.rounds {
+			group[0] = d.lump(w, class, stops/float64(times))
+			if err := w.lumps(d, group[:1]); err != nil {
+				return err
+			}
+		}
+	}
+	if n > 0 {
+		return w.lumps(d, group[:n])
+	}
+	return nil
+}
+
+// A lump is some stops of a class with the way between them.
+type lump struct {
+	class    int
+	number   float64
+	pressure float64 // [Pa] at the wheel
+	pressed  float64 // [m] a pad slides under it
+	dragged  float64 // [m] a pad slides in between
+}
+
+func (d *trip) lump(w *wornWheel, class int, number float64) lump {
+	perRadian := number * w.spec.EffectiveRadius / d.spec.Body.TyreRadius
+	return lump{class, number, w.line(d.spec, d.pressure[class]),
+		d.duty.Stops[class].way() * perRadian, d.between() * perRadian}
+}
+
+// A phase is what the classes of a group press and drag with [N] at one moment.
+type phase struct {
+	press, drag [4][2][2]float64
+}
+
+// lumps wears what a group of lumps wears, mingled.
+//
+// Every stop re-establishes the drag, from linings that have worn a little more
+// since, so both are functions of the wear w: dw/ds = K·N(w). Heun's rule of
+// second order takes the mean of N before and after, N after being what stop and
+// release leave once all has worn off as before. For N that falls in proportion
+// to wear it errs by (N₂ − N₁)²/6N, which is summed up as the estimate.
+func (w *wornWheel) lumps(d *trip, group []lump) error {
+	for i := range group {
+		w.loses(d, &group[i])
+	}
+	var first, second phase
+	if err := w.look(group, &first, true); err != nil {
+		return err
+	}
+	rest, work, cond, gap := w.rest, w.work, w.cond, w.corner.gap
+	w.wear(group, &first)
+	// A few stops of a class that is not the most frequent change nothing.
+	if group[0].number >= lumpOften || group[0].class == d.order[0] {
+		drags := worthLooking(group, &first)
+		w.drags = w.drags || drags
+		if err := w.look(group, &second, drags); err != nil {
+			return err
+		}
+		w.rest, w.work, w.cond, w.corner.gap = rest, work, cond, gap
+		for l := range group {
+			mean(&first.press[l], &second.press[l])
+			if drags {
+				w.slip += float64(w.wearRate() * group[l].dragged * mean(&first.drag[l], &second.drag[l]))
+			}
+		}
+		w.wear(group, &first)
+	}
+	for l := range group {
+		f := CornerForces{Half: first.press[l]}
+		w.torque[group[l].class] += float64(group[l].number * w.corner.Torque(&f) * w.spec.Fade(w.mean))
+	}
+	return nil
+}
+
+// worthLooking tells whether drag wears enough to follow how it changes.
+func worthLooking(group []lump, at *phase) bool {
+	stops, drag := 0.0, 0.0
+	for l := range group {
+		for i := range 2 {
+			for j := range 2 {
+				stops = max(stops, at.press[l][i][j]*group[l].pressed)
+				drag = max(drag, at.drag[l][i][j]*group[l].dragged)
+			}
+		}
+	}
+	return drag > dragWorth*stops
+}
+
+// mean sets a to the mean of both and returns how far Heun's rule is from the truth.
+func mean(a, b *[2][2]float64) (errs float64) {
+	for i := range 2 {
+		for j := range 2 {
+			if n := max(a[i][j], b[i][j]); n > 0 {
+				x := b[i][j] - a[i][j]
+				errs = max(errs, x*x/(6*n))
+			}
+			a[i][j] = (a[i][j] + b[i][j]) / 2
+		}
+	}
+	return errs
+}
+
+// look presses and, if asked, releases the wheel once in every class of a group, without wear.
+func (w *wornWheel) look(group []lump, at *phase, drag bool) error {
+	for i := range group {
+		l := &group[i]
+		s, f, err := w.settle(w.rest, &CornerLoad{Pressure: l.pressure}, &w.seen[l.class][0])
+		if err != nil {
+			return err
+		}
+		at.press[i] = f.Half
+		if drag {
+			if at.drag[i], err = w.release(s, l); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+// wear takes off what the forces of a phase wear.
+func (w *wornWheel) wear(group []lump, at *phase) {
+	for i := range group {
+		w.takeOff(&at.press[i], group[i].pressed)
+		w.takeOff(&at.drag[i], group[i].dragged)
+	}
+}
