@@ -131,13 +131,13 @@ func TestLeakFalls(t *testing.T) {
 	}
 }
 
+// BenchmarkDrive: 12 000 km, one wheel as named.
 func BenchmarkDrive(b *testing.B) {
 	spec := hatchback()
-	for name, cond := range map[string]Condition{"healthy": {}, "dry": pins(250, 250), "seized": pins(2000, 2000), "one seized": pins(20000, 15), "both seized": pins(20000, 20000),
-		"rusted": frontLeft(WheelCondition{SealFriction: 2380, SealRate: 19.1e6})} {
-		b.Run(name, func(b *testing.B) {
+	for _, c := range driveCases {
+		b.Run(c.name, func(b *testing.B) {
 			for b.Loop() {
-				if _, err := Drive(spec, cond, MixedDuty(), 12000); err != nil {
+				if _, err := Drive(spec, c.cond, MixedDuty(), 12000); err != nil {
 					b.Fatal(err)
 				}
 			}
