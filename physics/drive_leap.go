@@ -3,11 +3,11 @@ package physics
 import "math"
 
 const (
-	leapError  = 0.02 // [1] by which a cycle's wear may miss what was foreseen
-	leapTrust  = 0.4  // [1] by which a cycle's wear may change on the way
-	leapSmall  = 0.1  // [1] of a wheel's greatest wear, below which a half pad's trend does not count
-	leapGrowth = 3.0  // [1] of a leap over the one before
-	tiny       = 1e-12
+	leapError  = 0.02  // [1] by which a cycle's wear may miss what was foreseen
+	leapTrust  = 0.4   // [1] by which a cycle's wear may change on the way
+	leapSmall  = 0.1   // [1] of a wheel's greatest wear, below which a half pad's trend does not count
+	leapGrowth = 3.0   // [1] of a leap over the one before
+	leapExact  = 1e-12 // [1] below which a difference is rounding
 )
 
 // slow is what has worn off a wheel [m] and leaked from it [m³].
@@ -143,8 +143,8 @@ func (t *trend) add(d *trip, next *pace) float64 {
 	if t.known++; t.known < 2 {
 		return 0
 	}
-	grow := t.fine / max(level, tiny)
-	if g := min(math.Sqrt(t.fine/max(line, tiny)), leapTrust/max(level, tiny)); g > grow {
+	grow := t.fine / max(level, leapExact)
+	if g := min(math.Sqrt(t.fine/max(line, leapExact)), leapTrust/max(level, leapExact)); g > grow {
 		grow, t.slope = g, 1/step
 	}
 	return float64(step*min(leapGrowth, grow)) - 1
