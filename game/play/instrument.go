@@ -81,8 +81,7 @@ func (r *reading) needle(seed uint64, job string) []float64 {
 		a := from(0.05, 0.2)
 		return []float64{a, a + v}
 	case "thickness_variation":
-		a := from(8, 12)
-		return []float64{a + v, a}
+		return []float64{r.base + v, r.base}
 	case "runout":
 		a := from(0.1, 0.25) + v/2
 		swing := make([]float64, len(turn))

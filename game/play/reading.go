@@ -18,6 +18,7 @@ type reading struct {
 	display int64
 	try     uint64
 	minutes float64
+	base    float64 // [unit] where an instrument stands whose reading is a difference
 }
 
 // A note is one line of the notebook.
@@ -52,6 +53,15 @@ func placeOf(inst inspect.Instance, c *inspect.Check) string {
 		return inst.Wheel.String()
 	}
 	return string(c.Station)
+}
+
+// wherePut is the place a note is put down under: the wheel, also for what is
+// read at a wheel by the road.
+func wherePut(inst inspect.Instance, c *inspect.Check) string {
+	if inst.PerWheel {
+		return inst.Wheel.String()
+	}
+	return placeOf(inst, c)
 }
 
 // placeOfWork is where a preparation is done.
@@ -207,6 +217,15 @@ func (s *Session) check(what string) (string, no) {
 	s.minutes += c.Minutes
 	s.reading = &reading{inst: inst, check: c, try: try, minutes: c.Minutes,
 		display: look(s.seed, s.job.ID, inst, c, truth, try)}
+	if c.ID == "thickness_variation" { // the gauge stands where it stands when the disc is measured
+		thick := inspect.Instance{Check: "disc_thickness", Wheel: inst.Wheel, PerWheel: true}
+		t, err := world.Measure(thick)
+		if err != nil {
+			return "", because("no.not_computed", "error", err.Error())
+		}
+		gauge, _ := inspect.Find(thick.Check)
+		s.reading.base = gauge.Meter.Value(look(s.seed, s.job.ID, thick, gauge, t, try))
+	}
 	return notice, no{}
 }
 

@@ -97,14 +97,14 @@ func (s *Session) notebook() []NoteView {
 		list = append(list, s.noteView(n))
 	}
 	if r := s.reading; r != nil {
-		list = append(list, NoteView{Check: r.inst.String(), Where: s.say("place." + placeOf(r.inst, r.check)),
+		list = append(list, NoteView{Check: r.inst.String(), Where: s.say("place." + wherePut(r.inst, r.check)),
 			What: s.say("check." + string(r.check.ID)), Unit: s.sayUnit(r.check.Meter.Unit), Minutes: r.minutes, Again: s.repaired != nil})
 	}
 	return list
 }
 
 func (s *Session) noteView(n note) NoteView {
-	v := NoteView{Check: n.inst.String(), Where: s.say("place." + placeOf(n.inst, n.check)),
+	v := NoteView{Check: n.inst.String(), Where: s.say("place." + wherePut(n.inst, n.check)),
 		What: s.say("check." + string(n.check.ID)), Unit: s.sayUnit(n.check.Meter.Unit), Minutes: n.minutes,
 		Struck: n.struck, Again: n.again}
 	v.Written = s.say("play.not_read")
@@ -117,7 +117,7 @@ func (s *Session) noteView(n note) NoteView {
 // noteNodes are the notebook in words, each line with its way out.
 func (s *Session) noteNodes(v *View) {
 	v.add(Node{ID: "notebook", Role: "heading", Name: s.say("view.notebook"),
-		Value: s.words.Say("view.readings", "readings", v.Title.Readings, "minutes", v.Title.Minutes, "limit", v.Title.Limit)})
+		Value: s.words.Say("view.readings", "readings", v.Title.Readings, "minutes", plain(v.Title.Minutes), "limit", plain(v.Title.Limit))})
 	for i, n := range s.notes {
 		nv := s.noteView(n)
 		value := nv.Written

@@ -11,7 +11,7 @@ func bonnetChecks() []Check {
 				// 10 % a tick as drawn, read to half a tick. Sigma: the meniscus seen
 				// through the wall; Bias: the car a degree off level. Both assumed.
 				Instrument: "reservoir_marks", Unit: "percent", PerUnit: 0.01,
-				Resolution: 5, Division: 10, Sigma: 2, Bias: 2, Slip: DefaultSlip, Lo: -30, Hi: 120,
+				Resolution: 5, Division: 10, Sigma: 2, Bias: 2, Slip: LookSlip, Lo: -30, Hi: 120,
 			},
 			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.Model.Level(&w.Rest), nil },
 		},
@@ -21,7 +21,7 @@ func bonnetChecks() []Check {
 			Meter: Meter{
 				// Sigma and Bias: a conductive tester against a titration; assumed.
 				Instrument: "water_tester", Unit: "percent", PerUnit: 0.01,
-				Resolution: 0.1, Division: 0.1, Sigma: 0.15, Bias: 0.2, Slip: DefaultSlip, Lo: 0, Hi: 5,
+				Resolution: 0.1, Division: 0.1, Sigma: 0.15, Bias: 0.2, Slip: LookSlip, Lo: 0, Hi: 5,
 			},
 			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.Model.Condition().Water, nil },
 		},

@@ -34,6 +34,10 @@ type Meter struct {
 // figure misheard). Assumed: no study of inspectors' slips has been found.
 const DefaultSlip = 0.01
 
+// LookSlip is the same where nothing is set up or held: a level behind a wall, a
+// lamp, a figure. Assumed.
+const LookSlip = 0.0005
+
 // steps is the least and the greatest display.
 func (m *Meter) steps() (lo, hi int64) {
 	if len(m.Words) > 0 {

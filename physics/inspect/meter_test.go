@@ -129,8 +129,8 @@ func TestParse(t *testing.T) {
 		text string
 		want int64
 	}{
-		{&feeler.Meter, "8", 8}, {&feeler.Meter, " 8 mm ", 8}, {&feeler.Meter, "8.9", 8},
-		{&level.Meter, "40", 8}, {&level.Meter, "-10", -2}, {&level.Meter, "−10", -2}, {&level.Meter, "+41,9", 8},
+		{&feeler.Meter, "8", 8}, {&feeler.Meter, " 8 mm ", 8},
+		{&level.Meter, "40", 8}, {&level.Meter, "-10", -2}, {&level.Meter, "−10", -2}, {&level.Meter, "+40,0", 8},
 		{&dial.Meter, "0.29", 29}, {&dial.Meter, "0,29", 29}, {&dial.Meter, ".07", 7},
 		{&wet.Meter, "DAMP", 1}, {&wet.Meter, " wet ", 2},
 	}
@@ -149,6 +149,7 @@ func TestParse(t *testing.T) {
 		{&dial.Meter, "1_0", ReadingNotNumber}, {&dial.Meter, "1,2.3", ReadingNotNumber}, {&dial.Meter, ".", ReadingNotNumber}, {&dial.Meter, "mm", ReadingNotNumber},
 		{&dial.Meter, "000000000000000000000000000000.1", ReadingNotNumber}, {&dial.Meter, "\x00", ReadingNotNumber},
 		{&dial.Meter, "1.01", ReadingOutside}, {&dial.Meter, "-0.01", ReadingOutside}, {&feeler.Meter, "13", ReadingOutside}, {&level.Meter, "999999999999999999999", ReadingOutside},
+		{&feeler.Meter, "8.9", ReadingBetween}, {&level.Meter, "+41,9", ReadingBetween}, {&level.Meter, "-.9999999", ReadingBetween}, {&dial.Meter, "0.295", ReadingBetween},
 		{&wet.Meter, "moist", ReadingNotWord}, {&wet.Meter, "1", ReadingNotWord},
 	}
 	for _, b := range bad {

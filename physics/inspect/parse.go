@@ -2,6 +2,7 @@ package inspect
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 )
@@ -12,6 +13,7 @@ const (
 	ReadingEmpty     = "reading.empty"
 	ReadingNotNumber = "reading.not_number"
 	ReadingOutside   = "reading.outside"
+	ReadingBetween   = "reading.between" // Lo and Hi are the steps it lies between
 	ReadingNotWord   = "reading.not_word"
 )
 
@@ -30,10 +32,12 @@ func (e *ReadingError) Error() string {
 		return "nothing was written"
 	case ReadingNotWord:
 		return fmt.Sprintf("%q is none of: %s", e.Text, strings.Join(e.Words, ", "))
+	case ReadingBetween:
+		return fmt.Sprintf("%s is between the steps %g and %g %s", e.Text, e.Lo, e.Hi, e.Unit)
 	case ReadingOutside:
 		return fmt.Sprintf("%s is outside the instrument: it shows %g to %g %s", e.Text, e.Lo, e.Hi, e.Unit)
 	}
-	return fmt.Sprintf("%q is not a number: want %g to %g %s, such as 12.5 or 12,5", e.Text, e.Lo, e.Hi, e.Unit)
+	return fmt.Sprintf("%q is not a number: want %g to %g %s", e.Text, e.Lo, e.Hi, e.Unit)
 }
 
 // longestReading is more characters than any figure or word needs.
@@ -62,7 +66,12 @@ func (m *Meter) Parse(text string) (int64, error) {
 	case !(m.Lo <= v && v <= m.Hi):
 		return 0, m.bad(ReadingOutside, t)
 	}
-	return m.Show(v), nil
+	if d := m.Show(v); math.Abs(m.Value(d)-v) <= 1e-6*m.Resolution {
+		return d, nil
+	}
+	// What the instrument does not tell is not rounded behind the learner's back.
+	below := math.Floor(v/m.Resolution) * m.Resolution
+	return 0, &ReadingError{ID: ReadingBetween, Text: t, Lo: below, Hi: below + m.Resolution, Unit: m.Unit}
 }
 
 // figure reads a plain decimal number: no exponent, no hexadecimal, no name of

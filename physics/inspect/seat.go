@@ -104,7 +104,7 @@ func seatChecks() []Check {
 			Meter: Meter{
 				// A float switch at the MIN mark; Sigma is its play. Assumed.
 				Instrument: "lamp", Unit: "word", PerUnit: 0.01, Resolution: 1, Division: 1,
-				Sigma: 2, Bias: 2, Slip: DefaultSlip, Lo: -120, Hi: 50,
+				Sigma: 2, Bias: 2, Slip: LookSlip, Lo: -120, Hi: 50,
 				Words: []string{"dark", "lit"}, Cuts: []float64{0},
 			},
 			Measure: func(w *World, _ physics.Wheel) (float64, error) { return -w.Model.Level(&w.Rest), nil },

@@ -66,7 +66,7 @@ func wheelOnChecks() []Check {
 				// A drop is about 0.05 cm³; a tenth of it makes a wiped joint shine, ten
 				// of them run. Sigma: what a wipe leaves behind. Assumed.
 				Instrument: "eye_wet", Unit: "word", PerUnit: physics.CubicCentimetre, Resolution: 1, Division: 1,
-				Sigma: 0.002, Bias: 0, Slip: DefaultSlip, Lo: 0, Hi: 20,
+				Sigma: 0.002, Bias: 0, Slip: LookSlip, Lo: 0, Hi: 20,
 				Words: []string{"dry", "damp", "wet"}, Cuts: []float64{0.008, 0.5},
 			},
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) {

@@ -10,10 +10,6 @@ func InspectPrices(problem *Problem) Prices {
 	for _, name := range inspect.Standing() {
 		b.work(name)
 	}
-	b.prices.Standing = make([]bool, len(b.prices.Preparations))
-	for i := range b.prices.Standing {
-		b.prices.Standing[i] = true
-	}
 	for _, inst := range problem.Checks {
 		b.check(inst)
 	}
@@ -23,7 +19,11 @@ func InspectPrices(problem *Problem) Prices {
 			b.ground(c)
 		}
 	}
-	b.prices.Standing = append(b.prices.Standing, make([]bool, len(b.prices.Preparations)-len(b.prices.Standing))...)
+	// Listing what a preparation undoes lists more than what stands.
+	b.prices.Standing = make([]bool, len(b.prices.Preparations))
+	for _, name := range inspect.Standing() {
+		b.prices.Standing[b.work(name)] = true
+	}
 	return b.prices
 }
 
