@@ -10,7 +10,7 @@ const boreBottom = 1e9
 type evaluation struct {
 	energy    float64
 	grad      [4]float64
-	hess      [4][4]float64 // upper triangle
+	hess      [4][4]float64 // upper triangle; the rest is never written
 	half      [2][2]float64
 	pin, ear  [2]float64
 	seal      float64
@@ -68,7 +68,6 @@ func (c *Corner) halfPad(u, yield float64) (n, kt, w float64) {
 func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF float64, cautious bool) {
 	x, y, th, br := s.X, s.Y, s.Tilt, s.Bridge
 	push := float64(load.Pressure * c.area)
-	e.hess = [4][4]float64{}
 
 	f, k, w := friction(c.sealRate, sealF, x-s.SealAnchor, cautious)
 	e.seal, e.slides = f, 0
@@ -180,10 +179,10 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 	}
 	e.energy = energy
 	e.grad = [4]float64{gx, gy, gt, ge}
-	e.hess[0] = [4]float64{hxx, hxy, hxt, 0}
-	e.hess[1] = [4]float64{0, hyy, hyt, hye}
-	e.hess[2] = [4]float64{0, 0, htt, hte}
-	e.hess[3][3] = hee
+	h := &e.hess // [0][3] is none
+	h[0][0], h[0][1], h[0][2] = hxx, hxy, hxt
+	h[1][1], h[1][2], h[1][3] = hyy, hyt, hye
+	h[2][2], h[2][3], h[3][3] = htt, hte, hee
 	// A moment counts as the force it would need at the pin.
 	e.residual = max(math.Abs(gx), math.Abs(gy), math.Abs(gt)/c.a, math.Abs(ge))
 	e.tolerance = max(cornerAbsolute, float64(cornerRelative*greatest))

@@ -17,6 +17,12 @@ const (
 // Settle finds the equilibrium under load, starting from s, and moves the
 // friction anchors. s itself is not changed. It does not allocate.
 func (c *Corner) Settle(s CornerState, load *CornerLoad) (CornerState, CornerForces, error) {
+	at, f, _, err := c.settle(s, load)
+	return at, f, err
+}
+
+// settle is Settle with what everything moves per pressure [m/Pa, rad/Pa].
+func (c *Corner) settle(s CornerState, load *CornerLoad) (CornerState, CornerForces, [4]float64, error) {
 	sealF := c.seal0 + float64(c.grip*max(0, load.Pressure))
 	var e evaluation
 	c.evaluate(&e, &s, load, sealF, false)
@@ -26,8 +32,8 @@ func (c *Corner) Settle(s CornerState, load *CornerLoad) (CornerState, CornerFor
 			if cautious { // the derivative below needs the tangent
 				c.evaluate(&e, &s, load, sealF, false)
 			}
-			f := c.finish(&s, &e, load, sealF)
-			return s, f, nil
+			f, byP := c.finish(&s, &e, load, sealF)
+			return s, f, byP, nil
 		}
 		step, ok := c.descend(&s, &e, load, sealF, far)
 		if !ok && cautious {
@@ -43,7 +49,7 @@ func (c *Corner) Settle(s CornerState, load *CornerLoad) (CornerState, CornerFor
 			c.evaluate(&e, &s, load, sealF, cautious)
 		}
 	}
-	return s, CornerForces{}, &CornerError{Corner: c.name, Pressure: load.Pressure, Residual: e.residual, Tolerance: e.tolerance}
+	return s, CornerForces{}, [4]float64{}, &CornerError{Corner: c.name, Pressure: load.Pressure, Residual: e.residual, Tolerance: e.tolerance}
 }
 
 // descend makes one Newton step with backtracking on the energy. It returns the
@@ -88,7 +94,7 @@ func reach(c *Corner, d *[4]float64) float64 {
 }
 
 // finish moves the anchors of what has slid and collects the forces.
-func (c *Corner) finish(s *CornerState, e *evaluation, load *CornerLoad, sealF float64) CornerForces {
+func (c *Corner) finish(s *CornerState, e *evaluation, load *CornerLoad, sealF float64) (CornerForces, [4]float64) {
 	// Piston per pressure: (H + ε)·d = ∂(p·A − S)/∂p, where a sliding seal also grips harder.
 	r := c.area
 	if load.Pressure > 0 {
@@ -103,7 +109,7 @@ func (c *Corner) finish(s *CornerState, e *evaluation, load *CornerLoad, sealF f
 		slip(&s.EarAnchor[Inner], c.earRate, c.ear[Inner], s.X-s.Y)
 		slip(&s.EarAnchor[Outer], c.earRate, c.ear[Outer], s.Y-s.Bridge)
 	}
-	return f
+	return f, d
 }
 
 // slip drags an anchor along so that the element's force is at its limit.

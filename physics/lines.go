@@ -70,6 +70,8 @@ type cavity struct {
 	corner   CornerState
 	load     CornerLoad
 	forces   CornerForces
+	solved   float64    // [Pa] where corner was solved last in this step
+	tangent  [4]float64 // of corner there, per pressure; none before the first solve
 	celsius  float64
 	had, air float64 // [m³] Cavity and Air at the start
 	warm     float64
@@ -90,16 +92,18 @@ func (m *Model) fill(w int, c *cavity, pc, front, thick, dt float64) error {
 	l, corner := &m.pipes[w], &m.corners[w]
 	c.load.Pressure = c.p
 	s := c.start
-	s.X, s.Y, s.Tilt, s.Bridge = c.corner.X, c.corner.Y, c.corner.Tilt, c.corner.Bridge
-	at, forces, err := corner.Settle(s, &c.load)
+	dp := c.p - c.solved // from where the last solve ended, along its tangent
+	s.X, s.Y = c.corner.X+float64(dp*c.tangent[0]), c.corner.Y+float64(dp*c.tangent[1])
+	s.Tilt, s.Bridge = c.corner.Tilt+float64(dp*c.tangent[2]), c.corner.Bridge+float64(dp*c.tangent[3])
+	at, forces, tangent, err := corner.settle(s, &c.load)
 	if err != nil { // too far, or too tight for the energy to tell: afresh, to the usual residual
 		loose := c.load
 		loose.Tight = false
-		if at, forces, err = corner.Settle(c.start, &loose); err != nil {
+		if at, forces, tangent, err = corner.settle(c.start, &loose); err != nil {
 			return err
 		}
 	}
-	c.corner, c.forces = at, forces
+	c.corner, c.forces, c.solved, c.tangent = at, forces, c.p, tangent
 	fl := &m.spec.Fluid
 	warm := c.celsius - roomAir
 	squeeze := (1 + float64(softening*warm)) / fl.BulkModulus
