@@ -132,7 +132,9 @@ def run(number, case):
     z, lines = sys_.start(), []
     times = np.round(np.concatenate([np.arange(0.01, 0.3, 0.01), np.arange(0.3, 1.0, 0.05), np.arange(1.0, 1.6, 0.01)]), 3)
     t = 0.0
-    for stop in (0.2, 1.0, 1.1, 1.59):  # corners of the foot
+    # Corners of the foot. Leaking cars are followed to the end of the hold: once the
+    # pedal is let go a hole sucks air in, and Radau hardly moves on.
+    for stop in (0.2, 1.0) if sys_.leak.any() else (0.2, 1.0, 1.1, 1.59):
         at = times[(times > t) & (times <= stop)]
         sol = solve_ivp(sys_.rates, (t, stop), z, method="Radau", rtol=RTOL, atol=RTOL * SIZE, t_eval=at, jac=sys_.jacobian)
         if not sol.success:
