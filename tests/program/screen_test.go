@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -49,32 +50,46 @@ func newMirror(t *testing.T, screen windowtest.Screen, dir string) *mirror {
 		t.Fatal(err)
 	}
 	m := &mirror{t: t, screen: screen, dir: dir}
+	show := func(a *scene.App, s *play.Session, err error) (scene.Scene, error) {
+		if err != nil {
+			return nil, err
+		}
+		m.hand.Session = s
+		return scene.NewJob(a, still{s}, nil), nil
+	}
 	cover := scene.Cover{Bench: func(*scene.App) (scene.Scene, error) { return nil, fmt.Errorf("the bench was pressed") }}
 	for _, j := range desk.Library().Jobs {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: j.Title, Detail: words.Say("cover.job_minutes", "minutes", j.Minutes),
 			Open: func(a *scene.App) (scene.Scene, error) {
-				s, err := desk.Open(j.ID, m.seed())
-				if err != nil {
-					return nil, err
-				}
-				m.hand.Session = s
-				return scene.NewJob(a, still{s}, nil), nil
+				s, err := desk.Open(j.ID, m.begun().Seed)
+				return show(a, s, err)
 			}})
+	}
+	cover.Resume = func() *scene.Offer {
+		name, acts := onDisk(t, dir)
+		if len(acts) == 0 {
+			return nil
+		}
+		return &scene.Offer{Name: name, Open: func(a *scene.App) (scene.Scene, error) {
+			h := m.begun().Header
+			s, err := desk.Replay(h.Job, h.Seed, acts)
+			return show(a, s, err)
+		}}
 	}
 	m.app = scene.NewApp(scene.Options{Words: words, Fonts: fonts, Calm: true, Cover: cover})
 	m.hand = scenetest.Hand{App: m.app, Way: scenetest.Mouse, Send: m.send}
 	return m
 }
 
-// seed is the luck of the session that the program has begun.
-func (m *mirror) seed() uint64 {
+// begun is the session that the program has begun.
+func (m *mirror) begun() record.Entry {
 	for deadline := time.Now().Add(30 * time.Second); time.Now().Before(deadline); time.Sleep(20 * time.Millisecond) {
 		if list, err := record.List(m.dir); err == nil && len(list) == 1 && list[0].Err == nil {
-			return list[0].Seed
+			return list[0]
 		}
 	}
 	m.t.Fatal("the window began no session in 30 s")
-	return 0
+	return record.Entry{}
 }
 
 // send does an event with the screen's own keyboard or pointer, then in the
@@ -103,6 +118,18 @@ func (m *mirror) send(e widget.Event) {
 	if !m.free && (e.Kind != widget.KeyDown || len(e.Key) > 1 && e.Key != "Space") {
 		m.same(fmt.Sprintf("event-%+v", e))
 	}
+}
+
+// kept waits until the acts on disk are the mirror's.
+func (m *mirror) kept() {
+	m.t.Helper()
+	var acts []play.Act
+	for deadline := time.Now().Add(30 * time.Second); time.Now().Before(deadline); time.Sleep(20 * time.Millisecond) {
+		if _, acts = onDisk(m.t, m.dir); slices.Equal(acts, m.hand.Acts()) {
+			return
+		}
+	}
+	m.t.Fatalf("kept are\n%v, want\n%v", acts, m.hand.Acts())
 }
 
 // keysym is the name that X gives to a key.
@@ -171,8 +198,9 @@ func (m *mirror) keep(img *image.RGBA, name string) {
 	}
 }
 
-// opened starts the program's window on a screen and waits for its cover.
-func opened(t *testing.T, screen windowtest.Screen, dir string) *exec.Cmd {
+// opened starts the program's window on a screen, and a mirror beside it, and
+// waits for the cover.
+func opened(t *testing.T, screen windowtest.Screen, dir string) (*exec.Cmd, *mirror) {
 	t.Helper()
 	cmd := command(t, "--sessions", dir, "window", "--calm")
 	cmd.Env = append(cmd.Env, "DISPLAY="+screen.Display)
@@ -182,5 +210,22 @@ func opened(t *testing.T, screen windowtest.Screen, dir string) *exec.Cmd {
 	}
 	t.Cleanup(func() { cmd.Process.Kill() })
 	screen.Hand(t, "search", "--sync", "--name", "Evenwear", "windowfocus")
-	return cmd
+	m := newMirror(t, screen, dir)
+	m.same("cover")
+	return cmd, m
+}
+
+// left waits for a program that was told to end.
+func left(t *testing.T, cmd *exec.Cmd) {
+	t.Helper()
+	done := make(chan error, 1)
+	go func() { done <- cmd.Wait() }()
+	select {
+	case err := <-done:
+		if err != nil {
+			t.Errorf("leaving ended with %v", err)
+		}
+	case <-time.After(30 * time.Second):
+		t.Error("leaving did not end the program")
+	}
 }

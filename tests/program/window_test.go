@@ -2,11 +2,11 @@ package program
 
 import (
 	"image"
-	"slices"
 	"testing"
 	"time"
 
 	"evenwear/game/play"
+	"evenwear/game/scene"
 	"evenwear/game/scene/scenetest"
 	"evenwear/game/widget"
 	"evenwear/game/window/windowtest"
@@ -53,9 +53,7 @@ func TestJobInWindow(t *testing.T) {
 		t.Skip("opens a window")
 	}
 	screen, dir := windowtest.New(t), t.TempDir()
-	cmd := opened(t, screen, dir)
-	m := newMirror(t, screen, dir)
-	m.same("cover")
+	cmd, m := opened(t, screen, dir)
 	m.keep(screen.Shot(t), "cover")
 	if err := m.hand.Open("A wheel that runs warm"); err != nil {
 		t.Fatal(err)
@@ -73,9 +71,7 @@ func TestJobInWindow(t *testing.T) {
 		m.same(p.name)
 		m.keep(screen.Shot(t), p.name)
 	}
-	if _, acts := onDisk(t, dir); !slices.Equal(acts, m.hand.Acts()) {
-		t.Fatalf("the window played\n%v, want\n%v", acts, m.hand.Acts())
-	}
+	m.kept()
 	m.hand.Way, m.free = scenetest.Mouse, true // how far the debrief is moves on
 	if err := m.hand.Do(play.Act{Do: play.HandOver}); err != nil {
 		t.Fatal(err)
@@ -96,20 +92,9 @@ func TestJobInWindow(t *testing.T) {
 	m.keep(screen.Shot(t), "debrief")
 	m.free = false
 	m.send(widget.Event{Kind: widget.KeyDown, Key: "Esc"}) // to the cover
-	if _, acts := onDisk(t, dir); !slices.Equal(acts, m.hand.Acts()) {
-		t.Errorf("kept are\n%v, want\n%v", acts, m.hand.Acts())
-	}
+	m.kept()
 	screen.Hand(t, "key", "Escape")
-	done := make(chan error, 1)
-	go func() { done <- cmd.Wait() }()
-	select {
-	case err := <-done:
-		if err != nil {
-			t.Errorf("leaving ended with %v", err)
-		}
-	case <-time.After(30 * time.Second):
-		t.Error("leaving did not end the program")
-	}
+	left(t, cmd)
 }
 
 const (
@@ -118,3 +103,48 @@ const (
 	few      = 20000
 	patience = 5 * time.Minute
 )
+
+// TestWindowKilled: a window killed in the middle of a job goes on, when it is
+// opened again, in front of the same instrument; one that is left shows the
+// session on its cover at once.
+func TestWindowKilled(t *testing.T) {
+	if testing.Short() {
+		t.Skip("opens a window")
+	}
+	screen, dir := windowtest.New(t), t.TempDir()
+	cmd, m := opened(t, screen, dir)
+	if err := m.hand.Open("A wheel that runs warm"); err != nil {
+		t.Fatal(err)
+	}
+	do := func(acts ...play.Act) {
+		t.Helper()
+		for _, a := range acts {
+			if err := m.hand.Do(a); err != nil {
+				t.Fatal(err)
+			}
+		}
+		m.kept()
+	}
+	do(play.Act{Do: play.Go, What: "bonnet"}, play.Act{Do: play.Check, What: "reservoir_level"})
+	cmd.Process.Kill() // SIGKILL: nothing can be tidied up
+	cmd.Wait()
+	cmd, m = opened(t, screen, dir)
+	goOn := func(p *scene.Pressable) bool { return p.Stop == "resume" }
+	if err := m.hand.Press(goOn); err != nil {
+		t.Fatal(err)
+	}
+	m.keep(screen.Shot(t), "resumed")
+	if v := m.hand.View().Instrument; v == nil || v.Check != "reservoir_level" {
+		t.Fatalf("gone on in front of %+v", v)
+	}
+	do(play.Act{Do: play.Write, What: "reservoir_level", Text: "30"}, play.Act{Do: play.Go, What: "seat"})
+	m.send(widget.Event{Kind: widget.KeyDown, Key: "Esc"})
+	if err := m.hand.Press(goOn); err != nil {
+		t.Fatal(err)
+	}
+	do(play.Act{Do: play.Go, What: "road"})
+	m.send(widget.Event{Kind: widget.KeyDown, Key: "Esc"})
+	m.free = true // gone
+	m.send(widget.Event{Kind: widget.KeyDown, Key: "Esc"})
+	left(t, cmd)
+}
