@@ -67,8 +67,8 @@ func newMirror(t *testing.T, screen windowtest.Screen, dir string) *mirror {
 	}
 	cover.Resume = func() *scene.Offer {
 		name, acts := onDisk(t, dir)
-		if len(acts) == 0 {
-			return nil
+		if len(acts) == 0 || acts[len(acts)-1].Do == play.HandOver {
+			return nil // nothing to go on with
 		}
 		return &scene.Offer{Name: name, Open: func(a *scene.App) (scene.Scene, error) {
 			h := m.begun().Header
@@ -116,7 +116,7 @@ func (m *mirror) send(e widget.Event) {
 	m.app.Handle(e)
 	// A key that types is done when its character has come.
 	if !m.free && (e.Kind != widget.KeyDown || len(e.Key) > 1 && e.Key != "Space") {
-		m.same(fmt.Sprintf("event-%+v", e))
+		m.same(fmt.Sprintf("after-%s%.0f-%.0f", e.Key, e.At.X, e.At.Y))
 	}
 }
 
