@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"fmt"
+	"strings"
 
 	"evenwear/physics"
 )
@@ -49,6 +50,32 @@ func pour(spec *physics.Spec, cond *physics.Condition) error {
 		return err
 	}
 	cond.Fluid += float64((1 - m.Level(&s)) * spec.Reservoir.MinToMax)
+	return nil
+}
+
+// MakeGood sets the numbers that the fault changed back to a new part's. Wear
+// and fluid that is gone stay: they are the history, not the fault.
+func (f *Fault) MakeGood(spec *physics.Spec, cond *physics.Condition) error {
+	for _, list := range [][]Change{f.Severity.Start, f.Severity.End} {
+		for i := range list {
+			if list[i].Op == Pour {
+				continue
+			}
+			fs, err := f.Place.at(spec, list[i].Path)
+			if err != nil {
+				return fmt.Errorf("%s at %s: %w", f.Cause.ID, f.Place, err)
+			}
+			for _, field := range fs {
+				if strings.HasSuffix(field.Path, "_loss_mm") || strings.HasSuffix(field.Path, "_added_cm3") {
+					continue
+				}
+				*field.cond(cond) = 0
+				if field.mark != nil {
+					*field.mark(cond) = false
+				}
+			}
+		}
+	}
 	return nil
 }
 

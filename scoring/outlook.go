@@ -187,18 +187,8 @@ func (o *Outlook) pedal(m *physics.Model, rest physics.State) error {
 
 // travelNew is [Outlook.Travel] of a new car [%].
 func travelNew(spec *physics.Spec) (float64, error) {
-	m, err := physics.New(spec, physics.Condition{})
-	if err != nil {
-		return 0, err
-	}
-	s, err := m.Rest()
-	if err != nil {
-		return 0, err
-	}
-	if s, err = press(m, s, travelFoot); err != nil {
-		return 0, err
-	}
-	return Travel(spec.Pedal.Reserve, spec.Pedal.Reserve-float64(m.PedalTravel(&s))), nil
+	way, err := travelOf(spec, physics.Condition{})
+	return Travel(spec.Pedal.Reserve, spec.Pedal.Reserve-way), err
 }
 
 // PedalUsed is how much of a pedal's way the car has lost [1], from what it had

@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"evenwear/physics"
 	"evenwear/scenarios"
 	"evenwear/scoring"
 )
@@ -21,21 +22,45 @@ func (s *Session) known() bool {
 	return n > Counters/2
 }
 
-// outlook is what becomes of the car after these remedies, with what comes of
-// them later.
-func (s *Session) outlook(chosen []string) (scoring.Outlook, error) {
+// after is the car's condition after these remedies, with what comes of them
+// later.
+func (s *Session) after(chosen []string) (physics.Condition, error) {
 	car := s.job.Car
 	cond, err := s.desk.repaired(car, s.found.Model.Condition(), chosen)
 	if err != nil {
-		return scoring.Outlook{}, err
+		return cond, err
 	}
 	for _, c := range chosen {
 		r, at, _ := s.desk.findRemedy(c)
 		if err := r.ApplyLater(&car.Spec, &cond, at); err != nil {
-			return scoring.Outlook{}, err
+			return cond, err
 		}
 	}
-	return scoring.Look(&car.Spec, cond, s.job.Driven.Duty())
+	return cond, nil
+}
+
+// outlook is what becomes of the car after these remedies.
+func (s *Session) outlook(chosen []string) (scoring.Outlook, error) {
+	cond, err := s.after(chosen)
+	if err != nil {
+		return scoring.Outlook{}, err
+	}
+	return scoring.Look(&s.job.Car.Spec, cond, s.job.Driven.Duty())
+}
+
+// mended tells whether these remedies leave no part faulty.
+func (s *Session) mended(chosen []string) (bool, error) {
+	now, err := s.after(chosen)
+	if err != nil {
+		return false, err
+	}
+	good := now
+	for i := range s.job.Faults {
+		if err := s.job.Faults[i].MakeGood(&s.job.Car.Spec, &good); err != nil {
+			return false, err
+		}
+	}
+	return scoring.Mended(&s.job.Car.Spec, now, good)
 }
 
 // choice is a set of remedies with a release, and the car it leaves.
@@ -84,8 +109,15 @@ func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error 
 			mine.Needless++
 		}
 	}
+	sets := s.candidates()
+	work, done := s.cheapestMending(sets)
+	if ok, err := s.mended(s.chosen); err != nil {
+		return err
+	} else if !ok {
+		mine.Again = work
+	}
 	choices, names := []scoring.Choice{mine}, []string{choiceID(s.chosen, s.release)}
-	for _, set := range s.candidates() {
+	for i, set := range sets {
 		if err := ctx.Err(); err != nil {
 			return err
 		}
@@ -94,7 +126,11 @@ func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error 
 			continue // this work cannot be done on this car
 		}
 		for _, r := range releases {
-			choices, names = append(choices, s.choice(set, r, &look, sound, true)), append(names, choiceID(set, r))
+			c := s.choice(set, r, &look, sound, true)
+			if !done[i] {
+				c.Again = work
+			}
+			choices, names = append(choices, c), append(names, choiceID(set, r))
 		}
 	}
 	best := 0
@@ -103,6 +139,32 @@ func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error 
 	p.Loss, p.Needless = mine.Loss(), mine.Needless
 	p.Unsafe = scoring.Danger(mine.Findings, s.release)
 	return nil
+}
+
+// cheapestMending is the least work [min worth] among these sets that leaves no
+// part faulty, a referral's when none does, and which of them do.
+func (s *Session) cheapestMending(sets [][]string) (work float64, done []bool) {
+	done = make([]bool, len(sets))
+	refer := 0.0
+	for i, set := range sets {
+		minutes, refers := 0.0, false
+		for _, id := range set {
+			r, _, _ := s.desk.findRemedy(id)
+			minutes += r.Minutes + r.PartsCost
+			refers = refers || r.Refers
+		}
+		if refers && (refer == 0 || minutes < refer) {
+			refer = minutes
+		}
+		ok, err := s.mended(set)
+		if done[i] = ok && err == nil; done[i] && (work == 0 || minutes < work) {
+			work = minutes
+		}
+	}
+	if work == 0 {
+		work = refer
+	}
+	return work, done
 }
 
 // candidates are the sets of remedies the best is looked for in: none, each

@@ -1,0 +1,114 @@
+package scoring
+
+import (
+	"math"
+
+	"evenwear/physics"
+	"evenwear/physics/exact"
+)
+
+// What a part may still do worse than one that is as good as new and be called
+// mended. Assumed: less than any check of an inspector tells apart.
+const (
+	mendPress  = 3 * physics.Megapascal // [Pa] a firm stop
+	mendForce  = 0.05                   // [1] of what each pad presses
+	mendDrag   = 50.0                   // [N] left on a pad once the pedal is free and the disc has turned
+	mendRunout = 30e-6                  // [m]
+	mendThick  = 6e-6                   // [m] thickness variation
+	mendTravel = 3 * physics.Millimetre // [m] of the pedal at travelFoot
+)
+
+// Mended tells whether a car works as well as it would with its faulty numbers
+// made good: the same pads' forces pressed and released, disc running as true,
+// nothing leaking, the pedal as high. now and good differ in those numbers only.
+func Mended(spec *physics.Spec, now, good physics.Condition) (bool, error) {
+	for w := range now.Wheels {
+		a, b := &now.Wheels[w], &good.Wheels[w]
+		if a.Leak > b.Leak || a.Runout-b.Runout > mendRunout || a.Thickness-b.Thickness > mendThick {
+			return false, nil
+		}
+		if *a == *b {
+			continue
+		}
+		name := physics.Wheel(w).String()
+		was, err := pressAndFree(spec.Corner(physics.Wheel(w)), a, name)
+		if err != nil {
+			return false, err
+		}
+		should, err := pressAndFree(spec.Corner(physics.Wheel(w)), b, name)
+		if err != nil {
+			return false, err
+		}
+		for i := range was.pressed {
+			if math.Abs(was.pressed[i]-should.pressed[i]) > mendForce*should.pressed[0] || was.free[i]-should.free[i] > mendDrag {
+				return false, nil
+			}
+		}
+	}
+	if now == good {
+		return true, nil
+	}
+	travel, err := travelOf(spec, now)
+	if err != nil {
+		return false, err
+	}
+	should, err := travelOf(spec, good)
+	return travel-should <= mendTravel, err
+}
+
+// grips are the forces [N] of the four half pads, pressed and let go.
+type grips struct{ pressed, free [4]float64 }
+
+// pressAndFree presses a caliper, lets it go and turns its disc once.
+func pressAndFree(spec *physics.CornerSpec, cond *physics.WheelCondition, name string) (g grips, err error) {
+	c := physics.NewCorner(spec, cond, name)
+	s, err := physics.Released(spec, cond, name)
+	if err != nil {
+		return g, err
+	}
+	const steps = 6
+	var f physics.CornerForces
+	for i := range 2 * steps {
+		p := mendPress * float64(min(i+1, 2*steps-1-i)) / steps
+		if s, f, err = c.Settle(s, &physics.CornerLoad{Pressure: p}); err != nil {
+			return g, err
+		}
+		if i == steps-1 {
+			g.pressed = halves(&f)
+		}
+	}
+	const spokes = 12
+	for i := range 2 * spokes {
+		load := physics.CornerLoad{}
+		load.DiscIn, load.DiscOut = c.Faces(exact.CosTurn(float64(i) / spokes))
+		if s, f, err = c.Settle(s, &load); err != nil {
+			return g, err
+		}
+		if i >= spokes {
+			for k, v := range halves(&f) {
+				g.free[k] += v / spokes
+			}
+		}
+	}
+	return g, nil
+}
+
+func halves(f *physics.CornerForces) [4]float64 {
+	return [4]float64{f.Half[physics.Inner][physics.Upper], f.Half[physics.Inner][physics.Lower], f.Half[physics.Outer][physics.Upper], f.Half[physics.Outer][physics.Lower]}
+}
+
+// travelOf is the pedal's travel [m] at travelFoot from rest.
+func travelOf(spec *physics.Spec, cond physics.Condition) (float64, error) {
+	m, err := physics.New(spec, cond)
+	if err != nil {
+		return 0, err
+	}
+	s, err := m.Rest()
+	if err != nil {
+		return 0, err
+	}
+	if s, err = press(m, s, travelFoot); err != nil {
+		return 0, err
+	}
+	return m.PedalTravel(&s), nil
+}
