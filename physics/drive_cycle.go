@@ -7,6 +7,8 @@ const (
 	roundsBase     = 16   // rounds a cycle is first cut into at most
 	roundsMost     = 128  // at which nearly every stop stands alone
 	lumpOften      = 2.0  // stops of a class in a round from which on they are mingled with others
+	warmClose      = 0.02 // [1] of the rate of wear, by which a cycle's temperature may be off
+	warmTries      = 6
 	dragWorth      = 0.03 // [1] of what a lump's stops wear, below which its drag is taken as constant
 )
 
@@ -17,12 +19,14 @@ const (
 // that hardly drags. One that does gets at least as many as the second rarest
 // class has stops, since a hard stop sets the drag which the softer ones after it
 // wear away, and twice as many until the estimate of [wornWheel.lumps] is small.
+// A cycle is also repeated until it is as hot as it makes itself, half of the
+// difference at a time since a hot lining wears itself free.
 func (w *wornWheel) cycle(d *trip) error {
 	start := *w
 	base := d.base * d.fine.rounds
 	tolerance := roundTolerance / float64(d.fine.rounds*d.fine.rounds)
-	for {
-		w.slip, w.drags, w.torque = 0, false, [4]float64{}
+	for tries := 0; ; {
+		w.work, w.slip, w.drags, w.torque = 0, 0, false, [4]float64{}
 		for round := range w.rounds {
 			if err := w.round(d, round); err != nil {
 				return err
@@ -33,9 +37,12 @@ func (w *wornWheel) cycle(d *trip) error {
 		if rounds < base && w.drags {
 			rounds = base
 		} else if rounds >= base && rounds < roundsMost && w.slip > allowed {
-			rounds *= 2
+			rounds = min(roundsMost, 2*rounds)
 		}
-		if rounds == w.rounds {
+		mean := (w.mean + w.warmth(d.duty, d.way*Kilometre, d.spec.Body.TyreRadius)) / 2
+		hotter := math.Abs(hotWear(mean)/hotWear(w.mean)-1) > warmClose
+		if rounds == w.rounds && (!hotter || tries == warmTries) {
+			w.mean = mean
 			if rounds > base && 6*w.slip < allowed { // half as many err by four times as much
 				w.rounds /= 2
 			} else if rounds == base && !w.drags {
@@ -43,10 +50,12 @@ func (w *wornWheel) cycle(d *trip) error {
 			}
 			break
 		}
+		if rounds == w.rounds {
+			tries++
+		}
 		*w = start
-		w.rounds = rounds
+		w.rounds, w.mean = rounds, mean
 	}
-	w.warm(d.duty, d.way*Kilometre, d.spec.Body.TyreRadius)
 	return nil
 }
 
@@ -142,9 +151,9 @@ func (w *wornWheel) lumps(d *trip, group []lump) error {
 		}
 		w.rest, w.work, w.cond, w.corner.gap = rest, work, cond, gap
 		for l := range group {
-			mean(&first.press[l], &second.press[l])
+			w.between(&first.press[l], &second.press[l])
 			if drags {
-				w.slip += float64(w.wearRate() * group[l].dragged * mean(&first.drag[l], &second.drag[l]))
+				w.slip += float64(w.wearRate() * group[l].dragged * w.between(&first.drag[l], &second.drag[l]))
 			}
 		}
 		w.wear(group, &first)
@@ -170,11 +179,12 @@ func worthLooking(group []lump, at *phase) bool {
 	return drag > dragWorth*stops
 }
 
-// mean sets a to the mean of both and returns how far Heun's rule is from the truth.
-func mean(a, b *[2][2]float64) (errs float64) {
+// between sets a to the mean of both and returns how far Heun's rule is from the
+// truth where there is lining left.
+func (w *wornWheel) between(a, b *[2][2]float64) (errs float64) {
 	for i := range 2 {
 		for j := range 2 {
-			if n := max(a[i][j], b[i][j]); n > 0 {
+			if n := max(a[i][j], b[i][j]); n > 0 && w.cond.Wear[i][j] < w.spec.LiningNew {
 				x := b[i][j] - a[i][j]
 				errs = max(errs, x*x/(6*n))
 			}

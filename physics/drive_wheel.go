@@ -167,17 +167,19 @@ func (w *wornWheel) loses(d *trip, l *lump) {
 	}
 }
 
-// warm sets the temperature of the next cycle from the friction work of this
-// one: as warm as the disc must be to lose that to the air at the duty's speed.
-func (w *wornWheel) warm(duty *Duty, way, radius float64) {
+// warmth is how warm [°C] the disc must be to lose the friction work of the
+// present cycle to the air at the duty's speed. Its mean changes in minutes, a
+// cycle takes hours, so no heat is stored.
+func (w *wornWheel) warmth(duty *Duty, way, radius float64) float64 {
 	air := roomAir + duty.Ambient
 	heat := newBrakeHeat(w.spec, &w.cond)
 	power := w.work / way * duty.Speed
+	t := w.mean
 	for range 6 { // radiation grows with temperature; each pass errs a third as much
-		outside, inside := heat.films(w.mean, air, duty.Speed, duty.Speed/radius)
-		w.mean = (w.mean + air + power/(2*heat.area*(outside+inside))) / 2
+		outside, inside := heat.films(t, air, duty.Speed, duty.Speed/radius)
+		t = (t + air + power/(2*heat.area*(outside+inside))) / 2
 	}
-	w.work = 0
+	return t
 }
 
 // end writes the wheel back.
