@@ -72,33 +72,6 @@ func TestOneSeizedPinTapers(t *testing.T) {
 	}
 }
 
-// TestDragPeaks: drag is not monotone in pin friction: it peaks near 400 N a
-// pin at about two pins' force and is almost nothing by 2000 N (physics page §1).
-func TestDragPeaks(t *testing.T) {
-	drag := func(f float64) float64 {
-		cond := pins(f, f)
-		spec := hatchback()
-		var w wornWheel
-		if err := w.begin(spec, &cond, FrontLeft); err != nil {
-			t.Fatal(err)
-		}
-		// Once through the lining's play, as the anchors of a driven car.
-		s, _, err := w.settle(w.rest, &CornerLoad{Pressure: 3e6}, &w.seen[0][0])
-		if err != nil {
-			t.Fatal(err)
-		}
-		half, err := w.release(s, &lump{pressure: 3e6})
-		if err != nil {
-			t.Fatal(err)
-		}
-		return half[Outer][Upper] + half[Outer][Lower]
-	}
-	healthy, at400, at2000 := drag(15), drag(400), drag(2000)
-	if healthy > 10 || at400 < 500 || at400 > 800 || at2000 > at400/5 {
-		t.Errorf("outer drag %.1f N healthy, %.0f N at 400 N a pin, %.0f N at 2000 N; want below 10, 500 to 800, below a fifth of that", healthy, at400, at2000)
-	}
-}
-
 // TestDriveRefuses: bad input is a sentence.
 func TestDriveRefuses(t *testing.T) {
 	d := MixedDuty()
