@@ -43,13 +43,15 @@ func checks() []stage {
 		list = append(list, stage{"check " + string(c.ID), func(s *sum) {
 			makeWorlds(s)
 			for n, w := range worlds {
-				for k, inst := range inspect.Instances() {
+				for _, inst := range inspect.Instances() {
 					if inst.Check != c.ID {
 						continue
 					}
 					truth := must[float64](s)(w.Measure(inst))
 					s.put(truth)
-					l := newLuck(uint64(k), uint64(n))
+					name := newSum(s.t) // a check added elsewhere must not change this one's luck
+					name.text(inst.String())
+					l := newLuck(name.h.Sum64(), uint64(n))
 					for range 20 {
 						v, display := l.sample(&c.Meter, truth)
 						s.put(v, display, c.Meter.Prob(display, truth, 0.1*c.Meter.Bias, 0.2))
