@@ -9,8 +9,8 @@ import (
 	"evenwear/scoring"
 )
 
-// debriefPressure is the line pressure of the debrief's drawing [Pa]: a gentle stop.
-const debriefPressure = 1.28 * physics.Megapascal
+// DebriefPressure is the line pressure of the debrief's drawing [Pa]: a gentle stop.
+const DebriefPressure = 1.28 * physics.Megapascal
 
 // faults are what was put into the car, each beside the same car honestly
 // driven as far; a sound car has one view that says so.
@@ -106,7 +106,7 @@ func pressed(m *physics.Model, w physics.Wheel) (on, off CaliperView, err error)
 	}
 	const steps = 4
 	for i := 1; i <= 2*steps; i++ {
-		p := debriefPressure * float64(min(i, 2*steps-i)) / steps
+		p := DebriefPressure * float64(min(i, 2*steps-i)) / steps
 		s.Corners[w], s.Forces[w], err = m.Corner(w).Settle(s.Corners[w], &physics.CornerLoad{Pressure: p})
 		if err != nil {
 			return on, off, err
@@ -179,6 +179,11 @@ func (s *Session) faultLabels(f *FaultView, on, off [2]CaliperView, c *physics.W
 			forces("fault.drag", &off, 1000, 0)
 		}
 	}
+	if f.Kind == "fluid" { // what the fluid went into
+		for i, axle := range [2]string{"front", "rear"} {
+			differ("linings", "fault.linings_"+axle, thinnest(found, i), thinnest(healthy, i), 0.1, 1)
+		}
+	}
 	differ("level", "fault.level", found.Level, healthy.Level, 3, 0)
 	differ("pedal", "fault.pedal", found.Travel, healthy.Travel, 3, 0)
 	differ("pedal", "fault.sink", 1000*found.Sink, 1000*healthy.Sink, 0.5, 1)
@@ -187,4 +192,18 @@ func (s *Session) faultLabels(f *FaultView, on, off [2]CaliperView, c *physics.W
 		differ("pedal", "fault.imbalance_"+axle, found.Imbalance[i], healthy.Imbalance[i], 3, 0)
 	}
 	return all
+}
+
+// thinnest is the thinnest half lining of the front (0) or rear axle [mm].
+func thinnest(o *scoring.Outlook, axle int) float64 {
+	thin := math.Inf(1)
+	for w := range physics.Wheel(physics.NumWheels) {
+		if w.Front() != (axle == 0) {
+			continue
+		}
+		for _, pad := range o.Lining[w] {
+			thin = min(thin, pad[0], pad[1])
+		}
+	}
+	return thin * perMm
 }

@@ -86,7 +86,7 @@ func TestFaultsShow(t *testing.T) {
 			case "pins_seized":
 				has("upper_pin")
 				has("lower_pin")
-				if f.Released || press(&f.Faulty, 1) > 0.6*press(&f.Healthy, 1) || f.Faulty.Pressure != debriefPressure/physics.Megapascal {
+				if f.Released || press(&f.Faulty, 1) > 0.6*press(&f.Healthy, 1) || f.Faulty.Pressure != DebriefPressure/physics.Megapascal {
 					t.Errorf("seized pins: released %t, outer pad %.2f kN of %.2f at %g MPa", f.Released, press(&f.Faulty, 1), press(&f.Healthy, 1), f.Faulty.Pressure)
 				}
 			case "pin_seized":
@@ -110,6 +110,7 @@ func TestFaultsShow(t *testing.T) {
 				has("level")
 			case "fluid_low_wear":
 				has("level")
+				has("linings")
 				if f.Kind != "fluid" || f.Level[1] > f.Level[0]-0.1 {
 					t.Errorf("drawn as %s, level %.2f, sound %.2f", f.Kind, f.Level[1], f.Level[0])
 				}

@@ -3,6 +3,8 @@ package play
 import (
 	"fmt"
 	"math"
+
+	"evenwear/physics"
 )
 
 func (s *Session) showDebrief(v *View) {
@@ -90,7 +92,7 @@ func (s *Session) faultNodes(v *View, i int, f *FaultView) {
 	if f.Kind == "fluid" {
 		id = "debrief.level"
 	}
-	value := s.words.Say(id, "pressure", fixed(debriefPressure/1e6, 2), "place", f.Place,
+	value := s.words.Say(id, "pressure", fixed(DebriefPressure/physics.Megapascal, 2), "place", f.Place,
 		"sound", whole(100*f.Level[0]), "now", whole(100*f.Level[1]))
 	v.add(Node{ID: fmt.Sprintf("fault%d", i+1), Role: "heading", Name: name, Value: value})
 	for k, l := range f.Labels {

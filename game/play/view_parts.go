@@ -217,7 +217,7 @@ type FaultView struct {
 
 // A FaultLabel says what differs at one part.
 type FaultLabel struct {
-	Part string // "upper_pin", "lower_pin", "piston", "air", "joint", "disc", "inner_lining", "outer_lining", "force", "level", "pedal"
+	Part string // "upper_pin", "lower_pin", "piston", "air", "joint", "disc", "inner_lining", "outer_lining", "linings", "force", "level", "pedal"
 	Text string
 }
 

@@ -25,6 +25,7 @@ func (s *debrief) drawFault(c *draw.Canvas) {
 	c.Text(draw.Pt{X: faultX0, Y: 337}, draw.HeadingText, th.Ink, s.word(id))
 	s.layLabels(c, f)
 	if f.Kind == "fluid" {
+		s.line(c, 354, "debrief_sheet.reservoir", "", "")
 		s.drawReservoir(c, draw.Rect{X: 120, Y: 384, W: 150, H: 190}, f)
 		s.labels.draw(c, s.targets.Focus == s.labels.id)
 		return
@@ -33,10 +34,13 @@ func (s *debrief) drawFault(c *draw.Canvas) {
 	half := s.halfOf(b, f)
 	s.line(c, 354, half.caption, "place", f.Place)
 	id = "debrief_sheet.pressed"
-	if f.Released {
+	switch {
+	case f.Kind == "sound":
+		id = "debrief_sheet.pressed_sound"
+	case f.Released:
 		id = "debrief_sheet.released"
 	}
-	text := s.words.Say(id, "pressure", s.num(f.Faulty.Pressure, 2), "axial", s.num(b.axial, 0))
+	text := s.words.Say(id, "pressure", s.num(play.DebriefPressure/1e6, 2), "axial", s.num(b.axial, 0))
 	c.Text(draw.Pt{X: faultX0, Y: 370}, draw.SmallText, th.Ink, fit(c, s.lettering, text, draw.SmallText, labelX0-faultX0-8))
 	half.draw(c, b, f)
 	s.leaders(c, b, f, half)
@@ -81,6 +85,10 @@ func (s *debrief) drawForces(c *draw.Canvas, f *play.FaultView) {
 	for i := range 2 {
 		most = max(most, pad(&f.Faulty, i), pad(&f.Healthy, i))
 	}
+	forces := "debrief_sheet.forces"
+	if f.Kind == "sound" {
+		forces = "debrief_sheet.forces_sound"
+	}
 	scale := 2.0
 	for _, k := range [...]float64{200, 100, 50, 22, 10, 5} {
 		if most*k <= 130 {
@@ -88,7 +96,7 @@ func (s *debrief) drawForces(c *draw.Canvas, f *play.FaultView) {
 			break
 		}
 	}
-	c.Text(draw.Pt{X: faultX0, Y: faultFig + 12}, draw.SmallText, th.Ink, s.fill("debrief_sheet.forces", "scale", s.num(scale, 0)))
+	c.Text(draw.Pt{X: faultX0, Y: faultFig + 12}, draw.SmallText, th.Ink, s.fill(forces, "scale", s.num(scale, 0)))
 	for i, id := range [2]string{"debrief_sheet.inner", "debrief_sheet.outer"} {
 		y := faultFig + 32 + 22*float64(i)
 		c.Text(draw.Pt{X: faultX0, Y: y + 5}, draw.SmallText, th.Ink, s.word(id))

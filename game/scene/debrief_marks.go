@@ -19,7 +19,7 @@ const (
 // reasonText letters reasons: sentences, small enough that all eight stand.
 var reasonText = draw.SentenceText.At(13)
 
-const reasonLine = 15.0
+const reasonLine = 14.5
 
 func (s *debrief) drawMarks(c *draw.Canvas) {
 	d, th := s.v(), c.Theme
@@ -41,7 +41,7 @@ func (s *debrief) drawMarks(c *draw.Canvas) {
 
 // layMark adds a mark's bar and the lines of its reason.
 func (s *debrief) layMark(c *draw.Canvas, m *play.MarkView) {
-	s.marks.add(19, func(c *draw.Canvas, r draw.Rect) { s.mark(c, m, r) })
+	s.marks.add(18, func(c *draw.Canvas, r draw.Rect) { s.mark(c, m, r) })
 	lines := s.lines(c, m.Reason, reasonText, markX1-markX0-rollRail)
 	for i, line := range lines {
 		h := reasonLine

@@ -34,6 +34,7 @@ func (s *debrief) stops() []*play.StopView {
 func (s *debrief) drawNext(c *draw.Canvas) {
 	c.Text(draw.Pt{X: nextX0, Y: 337}, draw.HeadingText, c.Theme.Ink, s.word("debrief_sheet.next"))
 	if list := s.stops(); len(list) > 0 {
+		c.Text(draw.Pt{X: nextX1, Y: 337}, draw.SmallText.To(draw.Right), c.Theme.Ink, s.fill("debrief_sheet.lane", "width", s.num(laneWidth, 1)))
 		s.drawRoads(c, list[s.stop%len(list)])
 	}
 	rule(c, nextLeft, 492, endSplit, 492)
@@ -78,7 +79,11 @@ func (s *debrief) drawRoads(c *draw.Canvas, found *play.StopView) {
 		} else if at > nextX1-12 {
 			st, at = st.To(draw.Right), nextX1
 		}
-		c.Text(draw.Pt{X: at, Y: 487}, st, th.Ink, s.num(x, 0))
+		text := s.num(x, 0)
+		if x+step > ends+0.1 {
+			text = s.fill("debrief_sheet.metres", "n", text)
+		}
+		c.Text(draw.Pt{X: at, Y: 487}, st, th.Ink, text)
 	}
 }
 
@@ -112,15 +117,23 @@ func (s *debrief) road(c *draw.Canvas, mid draw.Pt, n *play.StopView, scale, end
 	// The pull stays the same through the stop, so the way aside grows with the
 	// square of time while speed falls steadily: with u = 1 − v/v₀ the car is at
 	// (2u − u²) of its way and u² of its drift.
-	var way [17]draw.Pt
+	const pieces, room = 32, laneMost/2 + 5
+	var way [pieces + 1]draw.Pt
+	last := 0
 	for i := range way {
-		u := float64(i) / float64(len(way)-1)
-		aside := min(max(n.Aside*u*u, -laneWidth), laneWidth)
-		way[i] = draw.Pt{X: mid.X + (stop-mid.X)*(2*u-u*u), Y: mid.Y + aside*scale}
+		u := float64(i) / pieces
+		way[i] = draw.Pt{X: mid.X + (stop-mid.X)*(2*u-u*u), Y: mid.Y + n.Aside*u*u*scale}
+		if d := way[i].Y - mid.Y; d > room || d < -room {
+			break // beyond what is drawn: the figure tells the rest
+		}
+		last = i
 	}
-	c.Polyline(way[:], draw.Visible)
-	last := way[len(way)-1]
-	c.Circle(last, 3, &th.Ink, draw.Pen{})
+	c.Polyline(way[:last+1], draw.Visible)
+	if last == pieces {
+		c.Circle(way[last], 3, &th.Ink, draw.Pen{})
+	} else if last > 0 {
+		c.ArrowIn(way[last-1], way[last], draw.Head, draw.Visible)
+	}
 	c.Line(draw.Pt{X: stop, Y: mid.Y - half - 3}, draw.Pt{X: stop, Y: mid.Y + half + 3}, draw.Visible.Wide(3))
 }
 

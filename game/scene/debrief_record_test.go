@@ -18,15 +18,15 @@ var record = flag.Bool("record", false, "play the jobs whose debriefs are drawn 
 
 // recorded are the jobs whose debriefs are drawn, and how they are played.
 var recorded = map[string]playtest.Plan{
-	//	"debrief-dry": plan("warm_wheel"),
+	"debrief-dry": plan("warm_wheel"),
 	// Surely the wrong wheel, nothing mended, handed over for use: unsafe, and
 	// worse than saying nothing.
 	"debrief-unsafe": {Job: "to_the_kerb", Wheels: []string{"front_left"}, Row: "piston_corroded@front_left", Second: "disc_runout@front_left", Release: "release.use"},
 	"debrief-leak":   plan("morning_lamp"),
-	//	"debrief-air":    plan("like_a_sponge"),
-	//	"debrief-sound":  plan("just_bought"),
-	"debrief-pin": plan("spring_service"),
-	//	"debrief-piston": plan("thirsty"),
+	"debrief-air":    plan("like_a_sponge"),
+	"debrief-sound":  plan("just_bought"),
+	"debrief-pin":    plan("spring_service"),
+	"debrief-piston": plan("thirsty"),
 }
 
 func plan(job string) playtest.Plan {

@@ -29,10 +29,10 @@ func (s *debrief) sectionOf(f *play.FaultView) *bench {
 // A halfSection is which half of which section shows a fault, and where.
 type halfSection struct {
 	caption string
-	by      draw.Pt   // from the bench's place to the debrief's
-	window  draw.Rect // what is seen of it
-	axis    float64   // on the bench
-	joint   bool      // section A–A, with the pipe's joint
+	by      draw.Pt     // from the bench's place to the debrief's
+	windows []draw.Rect // what is seen of it
+	axis    float64     // on the bench
+	joint   bool        // section A–A, with the pipe's joint
 	lower   bool
 }
 
@@ -51,14 +51,16 @@ func (s *debrief) halfOf(b *bench, f *play.FaultView) halfSection {
 	window := draw.Rect{X: 20, Y: sectionTop, W: labelX0 - 24, H: sectionAxis - sectionTop + 6}
 	if f.Leak > 0 {
 		h := halfSection{caption: "debrief_sheet.half_piston", by: draw.Pt{X: jointLeft - b.now.bore + 68, Y: sectionAxis - 48 - axisAA}, axis: axisAA, joint: true}
-		h.window = draw.Rect{X: window.X, Y: window.Y, W: window.W, H: sectionAxis - 48 - window.Y + 6}
+		axis := h.by.Y + axisAA
+		h.windows = []draw.Rect{{X: window.X, Y: window.Y, W: window.W, H: axis + 6 - window.Y},
+			{X: window.X, Y: axis + 6, W: jointLeft + 46 - window.X, H: 40}} // joint and hose in full
 		return h
 	}
 	bore := b.now.bore
 	if b.view.Ghost != nil {
 		bore = min(bore, b.well.bore)
 	}
-	h := halfSection{caption: "debrief_sheet.half_upper", by: draw.Pt{X: sectionLeft - bore + 20, Y: sectionAxis - axisBB}, axis: axisBB, window: window}
+	h := halfSection{caption: "debrief_sheet.half_upper", by: draw.Pt{X: sectionLeft - bore + 20, Y: sectionAxis - axisBB}, axis: axisBB, windows: []draw.Rect{window}}
 	if pinRank(f.Faulty.Pins[1]) > pinRank(f.Faulty.Pins[0]) {
 		h.caption, h.lower = "debrief_sheet.half_lower", true
 		h.by.Y = sectionTop + 6 - axisBB
@@ -72,7 +74,7 @@ func pinRank(state string) int {
 
 // draw draws the half section.
 func (h *halfSection) draw(c *draw.Canvas, b *bench, f *play.FaultView) {
-	c.Clipped(h.window, func() {
+	part := func() {
 		c.Moved(h.by, func() {
 			if h.joint {
 				b.axialFixed(c)
@@ -89,7 +91,10 @@ func (h *halfSection) draw(c *draw.Canvas, b *bench, f *play.FaultView) {
 				b.outline(c, &b.well)
 			}
 		})
-	})
+	}
+	for _, w := range h.windows {
+		c.Clipped(w, part)
+	}
 }
 
 // drops are the sign of a joint that weeps, under the banjo's washers.

@@ -29,13 +29,13 @@ func TestDebriefPictures(t *testing.T) {
 		slate    bool
 		keys     []string
 	}{
-		//		{"debrief-dry", "debrief-dry", false, nil},
+		{"debrief-dry", "debrief-dry", false, nil},
 		{"debrief-unsafe-slate", "debrief-unsafe", true, nil},
 		{"debrief-leak", "debrief-leak", false, []string{"S"}},
-		//		{"debrief-air", "debrief-air", false, nil},
-		//		{"debrief-sound", "debrief-sound", false, nil},
+		{"debrief-air", "debrief-air", false, nil},
+		{"debrief-sound", "debrief-sound", false, nil},
 		{"debrief-pin", "debrief-pin", false, nil},
-		//		{"debrief-piston", "debrief-piston", false, nil},
+		{"debrief-piston", "debrief-piston", false, nil},
 		{"debrief-trail", played, false, []string{"T"}},
 		{"debrief-words", played, true, []string{"W"}},
 	} {

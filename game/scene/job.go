@@ -66,8 +66,8 @@ func (j *Job) refresh() {
 		j.view = j.game.View()
 	}
 	if k == j.kind {
-		if f, ok := j.sheet.(interface{ layout() }); ok {
-			f.layout() // keys may have come or gone
+		if s, ok := j.sheet.(*debrief); ok {
+			s.layout() // the waiting may be over: other keys
 		}
 		return
 	}
