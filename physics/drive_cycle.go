@@ -39,7 +39,7 @@ func (w *wornWheel) cycle(d *trip) error {
 		} else if rounds >= base && rounds < roundsMost && w.slip > allowed {
 			rounds = min(roundsMost, 2*rounds)
 		}
-		mean := (w.mean + w.warmth(d.duty, d.way*Kilometre, d.spec.Body.TyreRadius)) / 2
+		mean := float64((w.mean + w.warmth(d.duty, d.way*Kilometre, d.spec.Body.TyreRadius)) / 2)
 		hotter := math.Abs(hotWear(mean)/hotWear(w.mean)-1) > warmClose
 		if rounds == w.rounds && (!hotter || tries == warmTries) {
 			w.mean = mean

@@ -26,7 +26,7 @@ func (w *wornWheel) slow() slow {
 // ends is where the body's ends would be [m] if it followed the outer pad.
 func (w *wornWheel) ends() [2]float64 {
 	g := &w.corner.gap[Outer]
-	mean, turn := (g[Upper]+g[Lower])/2, (g[Upper]-g[Lower])/2*w.corner.a/w.corner.b
+	mean, turn := float64((g[Upper]+g[Lower])/2), float64((g[Upper]-g[Lower])/2*w.corner.a/w.corner.b)
 	return [2]float64{mean + turn, mean - turn}
 }
 
@@ -62,10 +62,10 @@ func (w *wornWheel) move(by *slow, m float64, slip [2]float64, stuck [2]bool) {
 		if !stuck[i] {
 			by := end - ends[i] + float64(m*slip[i])
 			r.PinAnchor[i] += by
-			body += by / 2
+			body += float64(by / 2)
 		}
 	}
-	inner := (w.corner.gap[Inner][Upper] - was[Inner][Upper] + w.corner.gap[Inner][Lower] - was[Inner][Lower]) / 2
+	inner := float64((w.corner.gap[Inner][Upper] - was[Inner][Upper] + w.corner.gap[Inner][Lower] - was[Inner][Lower]) / 2)
 	r.SealAnchor += inner + body
 	r.EarAnchor[Inner] += inner
 	r.EarAnchor[Outer] += body

@@ -82,7 +82,7 @@ type glimpse struct {
 // settle is [Corner.Settle] begun where the caliper was last found, moved by what has worn off since.
 func (w *wornWheel) settle(s CornerState, load *CornerLoad, g *glimpse) (CornerState, CornerForces, error) {
 	gap := &w.corner.gap
-	inner, outer := (gap[Inner][Upper]+gap[Inner][Lower])/2, (gap[Outer][Upper]+gap[Outer][Lower])/2
+	inner, outer := float64((gap[Inner][Upper]+gap[Inner][Lower])/2), float64((gap[Outer][Upper]+gap[Outer][Lower])/2)
 	if g.known {
 		s.Y = g.y + (outer - g.outer)
 		s.X = g.x + (outer - g.outer) + (inner - g.inner)
