@@ -70,7 +70,7 @@ func (m *Meter) Parse(text string) (int64, error) {
 		return d, nil
 	}
 	// What the instrument does not tell is not rounded behind the learner's back.
-	below := math.Floor(v/m.Resolution) * m.Resolution
+	below := float64(math.Floor(v/m.Resolution) * m.Resolution)
 	return 0, &ReadingError{ID: ReadingBetween, Text: t, Lo: below, Hi: below + m.Resolution, Unit: m.Unit}
 }
 
