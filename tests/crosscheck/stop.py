@@ -99,7 +99,7 @@ def stop(foot, wet):
 RTOL = 1e-5
 if __name__ == "__main__":
     from multiprocessing import Pool
-    cases = [(100, 0.0), (150, 0.0)]  # no wheel locks; those that do take longer than was waited for
+    cases = [(100, 0.0), (150, 0.0), (200, 0.0)]  # at 200 N both front wheels lock
     with Pool(2) as pool:
         done = pool.starmap(stop, cases, chunksize=1)
     print("foot,missing,distance,time,locked,pressure")
