@@ -47,6 +47,7 @@ func TestOddFigures(t *testing.T) {
 		{"1e9", "19", ""}, // the letter is answered when it is typed
 		{"999999999999", "999999999", "off the instrument"},
 		{"-31", "-31", "off the instrument"},
+		{"62,5", "62.5", "finer"},
 		{"1.2.3", "1.23", ""},
 		{"5-5", "55", ""},
 	} {
@@ -78,10 +79,10 @@ func TestOddFigures(t *testing.T) {
 		t.Errorf("the letter of the check is taken for a figure: %q, field %q", s.view.Notice, s.field.Text)
 	}
 	a, s = atInstrument(t, atReservoir...)
-	typed(a, "62,5")
+	typed(a, "65,0")
 	a.Handle(key("Enter"))
-	if n := s.view.Notebook; s.view.Instrument != nil || n[0].Written != "65" && n[0].Written != "60" {
-		t.Errorf("62,5 with a comma was not written to the nearest half division: %+v, %s", n, s.view.Notice)
+	if n := s.view.Notebook; s.view.Instrument != nil || n[0].Written != "65" {
+		t.Errorf("65,0 with a comma was not written: %+v, %s", n, s.view.Notice)
 	}
 }
 
