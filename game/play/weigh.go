@@ -39,15 +39,6 @@ func (s *Session) after(chosen []string) (physics.Condition, error) {
 	return cond, nil
 }
 
-// outlook is what becomes of the car after these remedies.
-func (s *Session) outlook(chosen []string) (scoring.Outlook, error) {
-	cond, err := s.after(chosen)
-	if err != nil {
-		return scoring.Outlook{}, err
-	}
-	return scoring.Look(&s.job.Car.Spec, cond, s.job.Driven.Duty())
-}
-
 // mended tells whether these remedies leave no part faulty.
 func (s *Session) mended(chosen []string) (bool, error) {
 	now, err := s.after(chosen)
@@ -87,11 +78,15 @@ func same(a, b *scoring.Outlook) bool {
 // weigh drives the car on as it came, as it leaves and as the best remedies
 // would leave it, and fills the decision in.
 func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error {
-	var err error
-	if o.Found, err = s.outlook(nil); err != nil {
+	all, sets := s.outlooks(), s.candidates()
+	err := all.prepare(ctx, append([][]string{nil, s.chosen}, sets...))
+	if err != nil {
 		return err
 	}
-	if o.Leaves, err = s.outlook(s.chosen); err != nil {
+	if o.Found, err = all.of(nil); err != nil {
+		return err
+	}
+	if o.Leaves, err = all.of(s.chosen); err != nil {
 		return err
 	}
 	sound := len(s.job.Faults) == 0 && len(o.Found.Findings(true)) == 0
@@ -101,7 +96,7 @@ func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error 
 		if r.PartsCost == 0 || r.Refers {
 			continue
 		}
-		without, err := s.outlook(slices.Delete(slices.Clone(s.chosen), i, i+1))
+		without, err := all.of(slices.Delete(slices.Clone(s.chosen), i, i+1))
 		if err != nil {
 			return err
 		}
@@ -109,7 +104,6 @@ func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error 
 			mine.Needless++
 		}
 	}
-	sets := s.candidates()
 	work, done := s.cheapestMending(sets)
 	if ok, err := s.mended(s.chosen); err != nil {
 		return err
@@ -118,10 +112,7 @@ func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error 
 	}
 	choices, names := []scoring.Choice{mine}, []string{choiceID(s.chosen, s.release)}
 	for i, set := range sets {
-		if err := ctx.Err(); err != nil {
-			return err
-		}
-		look, err := s.outlook(set)
+		look, err := all.of(set)
 		if err != nil {
 			continue // this work cannot be done on this car
 		}
