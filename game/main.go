@@ -115,7 +115,7 @@ func (c *checkCmd) Run() error {
 	if err := errors.Join(untrue...); err != nil {
 		return err
 	}
-	_, err = fmt.Printf("%s: %d cars, %d causes, %d remedies, %d jobs with the program's own; nothing wrong found\n",
+	_, err = fmt.Printf("%s: cars %d, causes %d, remedies %d, jobs %d with the program's own; nothing wrong found\n",
 		c.Dir, len(lib.Cars), len(lib.Causes), len(lib.Remedies), len(lib.Jobs))
 	return err
 }

@@ -8,11 +8,10 @@ import (
 	"fmt"
 	"os"
 	"runtime"
-	"syscall"
 
-	"evenwear/assets"
 	"evenwear/game/play"
 	"evenwear/game/term"
+	"evenwear/scenarios"
 	"evenwear/scoring/record"
 )
 
@@ -20,16 +19,13 @@ import (
 // played: one processor is left to the hand.
 var workers = max(1, runtime.NumCPU()-1)
 
-// widest is more characters than a line of any terminal has.
-const widest = 500
-
 type termCmd struct {
 	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list."`
 	Seed   uint64 `help:"Luck of the readings; without one, any."`
 	Resume string `help:"Go on with this kept session." placeholder:"NAME"`
 	Bench  bool   `help:"The bench instead of a job."`
 	Car    string `help:"Car on the bench." default:"compact_hatchback"`
-	Width  int    `help:"Characters of a line." default:"80"`
+	Width  int    `help:"Characters of a line; without it, as many as the terminal has." placeholder:"N"`
 }
 
 func (t *termCmd) Run(c *cli) error {
@@ -37,10 +33,13 @@ func (t *termCmd) Run(c *cli) error {
 	if err != nil {
 		return err
 	}
-	if t.Width < term.Narrowest || t.Width > widest {
+	if t.Width != 0 && (t.Width < term.Narrowest || t.Width > widest) {
 		return fmt.Errorf("--width %d: a line has %d to %d characters", t.Width, term.Narrowest, widest)
 	}
-	opt := term.Options{Width: t.Width, Prompt: typed()}
+	if err := knownCar(desk.Library(), t.Car); err != nil {
+		return err
+	}
+	opt := term.Options{Width: lineWidth(t.Width, os.Stdout), Prompt: typed()}
 	if t.Bench {
 		b, err := play.NewBench(desk.Library(), words, t.Car)
 		if err != nil {
@@ -60,10 +59,11 @@ func (t *termCmd) Run(c *cli) error {
 	if k.Torn {
 		fmt.Fprintln(os.Stderr, words.Say("term.torn"))
 	}
+	goOn := c.kept(words, k.Name, dir)
+	defer interrupted(goOn)()
 	k.FillTable(workers)
-	err = term.Run(context.Background(), k, words, os.Stdin, os.Stdout, opt)
-	if errors.Is(err, term.ErrLeft) || errors.Is(err, syscall.EPIPE) {
-		fmt.Fprintln(os.Stderr, kept(words, k.Name, dir, c.Sessions != ""))
+	if err = term.Run(context.Background(), k, words, os.Stdin, os.Stdout, opt); err != nil {
+		fmt.Fprintln(os.Stderr, goOn)
 	}
 	return left(err)
 }
@@ -87,7 +87,23 @@ func (t *termCmd) open(desk *play.Desk, dir string) (*play.Kept, error) {
 	if err != nil {
 		return nil, err
 	}
-	return s.Keep(dir)
+	k, err := s.Keep(dir)
+	if err != nil {
+		return nil, unkept(dir, err)
+	}
+	return k, nil
+}
+
+// knownCar refuses a car that the library does not have.
+func knownCar(lib *scenarios.Library, id string) error {
+	if lib.Car(id) != nil {
+		return nil
+	}
+	var known []string
+	for _, c := range lib.Cars {
+		known = append(known, c.ID)
+	}
+	return fmt.Errorf("unknown car %q; %s", id, scenarios.NearestWords(id, known))
 }
 
 // anySeed is small enough to be read out loud.
@@ -95,15 +111,6 @@ func anySeed() uint64 {
 	var b [8]byte
 	rand.Read(b[:])
 	return binary.LittleEndian.Uint64(b[:])%9000 + 1000
-}
-
-// kept says how to go on.
-func kept(words *assets.Words, name, dir string, told bool) string {
-	command := "game term --resume " + name
-	if told {
-		command += " --sessions " + dir
-	}
-	return words.Say("term.kept", "name", name, "command", command)
 }
 
 // typed reports whether somebody types: a pipe needs no prompt.
@@ -119,21 +126,21 @@ func (listCmd) Run(c *cli) error {
 	if err != nil {
 		return err
 	}
-	for _, j := range lib.Jobs {
-		if _, err := fmt.Printf("%-18s %3.0f min  %s\n", j.ID, j.Minutes, j.Title); err != nil {
-			return err
-		}
-	}
 	dir, err := c.sessions()
 	if err != nil {
 		return err
 	}
 	list, err := record.List(dir)
 	if err != nil {
-		return err
+		return unkept(dir, err)
+	}
+	for _, j := range lib.Jobs {
+		if _, err := fmt.Printf("%-18s %3.0f min  %s\n", j.ID, j.Minutes, j.Title); err != nil {
+			return err
+		}
 	}
 	for _, e := range list {
-		line := fmt.Sprintf("kept: %-30s %3d acts", e.Name, e.Acts)
+		line := fmt.Sprintf("kept: %-30s acts: %d", e.Name, e.Acts)
 		if e.Err != nil {
 			line = fmt.Sprintf("kept: %-30s %v", e.Name, e.Err)
 		}

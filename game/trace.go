@@ -118,15 +118,10 @@ func newTrace(folder, car, wheel string, sets []string) (*trace, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := lib.Car(car)
-	if c == nil {
-		var known []string
-		for _, c := range lib.Cars {
-			known = append(known, c.ID)
-		}
-		return nil, fmt.Errorf("unknown car %q; the nearest known are %s", car, strings.Join(scenarios.Nearest(car, known, 3), ", "))
+	if err := knownCar(lib, car); err != nil {
+		return nil, err
 	}
-	tr := &trace{spec: c.Spec, wheel: -1}
+	tr := &trace{spec: lib.Car(car).Spec, wheel: -1}
 	var wheels []string
 	for w := physics.Wheel(0); w < physics.NumWheels; w++ {
 		if wheels = append(wheels, w.String()); w.String() == wheel {

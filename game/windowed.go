@@ -25,6 +25,9 @@ func (w *windowCmd) Run(c *cli) error {
 	if err != nil {
 		return err
 	}
+	if err := knownCar(desk.Library(), w.Car); err != nil {
+		return err
+	}
 	fonts, err := assets.LoadFonts()
 	if err != nil {
 		return err
@@ -37,7 +40,7 @@ func (w *windowCmd) Run(c *cli) error {
 	err = window.Run(app, window.Options{Title: "Evenwear"})
 	if errors.Is(err, window.ErrNoDisplay) {
 		fmt.Fprintf(os.Stderr, "game: %v; going on in the terminal\n", err)
-		t := termCmd{Car: w.Car, Width: 80}
+		t := termCmd{Car: w.Car}
 		return t.Run(c)
 	}
 	if err != nil {
@@ -72,13 +75,13 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 				}
 				k, err := s.Keep(dir)
 				if err != nil {
-					return nil, err
+					return nil, unkept(dir, err)
 				}
 				return show(a, k), nil
 			}})
 	}
 	if _, err := record.List(dir); err != nil {
-		return cover, err
+		return cover, unkept(dir, err)
 	}
 	cover.Resume = func() *scene.Offer {
 		list, err := record.List(dir)

@@ -77,7 +77,7 @@ func TestBadJobs(t *testing.T) {
 		{"mapping for text", "goal: Look outside first.", "goal: {a: b}", []string{"jobs/x.yaml:16:7: goal: a mapping stands where text belongs; text"}},
 		{"number for text", "goal: Look outside first.", "goal: 12", []string{"jobs/x.yaml:16:7: goal: \"12\" is not text; text; put it in quotes if it is meant as text"}},
 		{"empty text", "goal: Look outside first.", "goal: \"\"", []string{"jobs/x.yaml:16:7: goal: the text is empty; at least one word"}},
-		{"unknown car", "compact_hatchback", "compact_hatchbak", []string{"jobs/x.yaml:2:6: car: unknown car \"compact_hatchbak\"; known are compact_hatchback"}},
+		{"unknown car", "compact_hatchback", "compact_hatchbak", []string{"jobs/x.yaml:2:6: car: unknown car \"compact_hatchbak\"; known is compact_hatchback"}},
 		{"unknown cause", "cause: pins_dry", "cause: pin_dry", []string{"jobs/x.yaml:10:12: faults[0].cause: unknown cause \"pin_dry\"; the nearest known are pins_dry, pin_seized, pins_seized"}},
 		{"unknown place", "place: front_left", "place: front_lift", []string{"jobs/x.yaml:11:12: faults[0].place: unknown place of pins_dry \"front_lift\"; known are front_left, front_right, rear_left, rear_right"}},
 		{"place of another cause", "place: front_left", "place: car", []string{"jobs/x.yaml:11:12: faults[0].place: unknown place of pins_dry \"car\"; known are front_left, front_right, rear_left, rear_right"}},
@@ -169,7 +169,7 @@ func TestBadOthers(t *testing.T) {
 		{"negative change", "causes/pins_dry.yaml", "wheel.pin_friction_n: 120", "wheel.pin_friction_n: -120", "causes/pins_dry.yaml:17:33: severities[0].add.wheel.pin_friction_n: -120 is out of range; a number from 0 to 50000 N"},
 		{"unknown person", "remedies/renew_joint.yaml", "who: licensed_unless_trained", "who: anybody", "remedies/renew_joint.yaml:6:6: who: unknown person \"anybody\"; known are owner, licensed_unless_trained, licensed, nobody"},
 		{"unknown part", "remedies/renew_joint.yaml", "part: lines", "part: line", "remedies/renew_joint.yaml:2:7: part: unknown part \"line\"; the nearest known are lines, pins, caliper"},
-		{"unknown mark", "remedies/renew_joint.yaml", "pour_to: max", "pour_to: brim", "remedies/renew_joint.yaml:12:10: pour_to: unknown mark \"brim\"; known are max"},
+		{"unknown mark", "remedies/renew_joint.yaml", "pour_to: max", "pour_to: brim", "remedies/renew_joint.yaml:12:10: pour_to: unknown mark \"brim\"; known is max"},
 		{"group twice", "catalogue.yaml", "{id: disc, name: Disc}", "{id: pads, name: Disc}", "catalogue.yaml:7:5: groups[3].id: \"pads\" stands twice; once\ncauses/disc_runout.yaml:2:8: group: unknown group \"disc\"; the nearest known are pads, pads, assistance"},
 	}
 	for _, row := range rows {

@@ -118,7 +118,7 @@ func FindFields(path string) ([]*Field, error) {
 			}
 		}
 	}
-	return nil, fmt.Errorf("unknown path %q; the nearest known are %s", clip(path), strings.Join(Nearest(path, Paths(), 3), ", "))
+	return nil, fmt.Errorf("unknown path %q; %s", clip(path), NearestWords(path, Paths()))
 }
 
 // Paths is every path of the table and every short one, in its order.

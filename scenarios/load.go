@@ -59,6 +59,9 @@ var idPattern = regexp.MustCompile(`^[a-z][a-z0-9_]{0,39}$`)
 // load reads every file of every layer, later layers over earlier ones.
 func load(layers ...layer) (*Library, error) {
 	var probs Problems
+	for _, l := range layers {
+		l.layout(&probs)
+	}
 	lib := &Library{}
 	b := &builder{lib: lib}
 	if src := one(layers, "catalogue.yaml", &probs); src != nil {
@@ -93,18 +96,17 @@ func folder(layers []layer, dir string, probs *Problems) []*source {
 	where := map[string]int{}
 	var names []string
 	for i, l := range layers {
-		entries, err := fs.ReadDir(l.files, dir)
-		if err != nil && !errors.Is(err, fs.ErrNotExist) {
-			*probs = append(*probs, Problem{File: l.prefix + dir, What: "the folder cannot be read", Allowed: err.Error()})
-		}
-		for _, e := range entries {
+		for _, e := range l.list(dir, probs) {
 			name := e.Name()
 			ext := path.Ext(name)
 			switch {
-			case e.IsDir() || strings.HasPrefix(name, "."):
+			case strings.HasPrefix(name, "."): // editors and systems leave these
+			case e.IsDir():
+				*probs = append(*probs, Problem{File: l.prefix + dir + "/" + name, What: "a folder in this folder is not read", Allowed: "files that end in .yaml"})
 			case ext == ".yml":
 				*probs = append(*probs, Problem{File: l.prefix + dir + "/" + name, What: "the name ends in .yml", Allowed: "name it " + strings.TrimSuffix(name, ext) + ".yaml"})
 			case ext != ".yaml":
+				*probs = append(*probs, Problem{File: l.prefix + dir + "/" + name, What: "this file is not read", Allowed: "files that end in .yaml"})
 			case !idPattern.MatchString(strings.TrimSuffix(name, ext)):
 				*probs = append(*probs, Problem{File: l.prefix + dir + "/" + name, What: "the file's name is the id and cannot be used as one",
 					Allowed: "a small letter, then at most 39 small letters, digits and underscores, then .yaml"})
@@ -138,16 +140,26 @@ func one(layers []layer, name string, probs *Problems) *source {
 func read(l layer, name string, probs *Problems) *source {
 	src := &source{id: strings.TrimSuffix(path.Base(name), ".yaml"), name: l.prefix + name}
 	src.r = &reader{file: src.name, probs: probs}
+	// Opening a pipe waits for a writer, and a device has no end: look first.
+	info, err := fs.Stat(l.files, name)
+	if err != nil {
+		src.r.failFile(0, 0, "the file cannot be read", cause(err))
+		return src
+	}
+	if !info.Mode().IsRegular() {
+		src.r.failFile(0, 0, "this is a "+kindOfFile(info.Mode()), "a file of text belongs here")
+		return src
+	}
 	f, err := l.files.Open(name)
 	if err != nil {
-		src.r.failFile(0, 0, "the file cannot be read", err.Error())
+		src.r.failFile(0, 0, "the file cannot be read", cause(err))
 		return src
 	}
 	defer f.Close()
 	// One byte more than allowed tells a file that is too long without reading all of it.
 	data, err := io.ReadAll(io.LimitReader(f, maxFile+1))
 	if err != nil {
-		src.r.failFile(0, 0, "the file cannot be read", err.Error())
+		src.r.failFile(0, 0, "the file cannot be read", cause(err))
 		return src
 	}
 	src.node = src.r.parse(data)

@@ -1,6 +1,21 @@
 package scenarios
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
+
+// NearestWords says which of the known names are most like name.
+func NearestWords(name string, known []string) string {
+	near := Nearest(name, known, 3)
+	switch len(near) {
+	case 0:
+		return "there are none"
+	case 1:
+		return "the nearest known is " + near[0]
+	}
+	return "the nearest known are " + strings.Join(near, ", ")
+}
 
 // Nearest returns up to n of the known names that are most like name, the most
 // alike first; equal ones in the order of known.

@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"fmt"
+	"math"
 
 	"evenwear/physics"
 )
@@ -159,15 +160,20 @@ func hold(m *physics.Model, s physics.State) (sunk, lost float64, err error) {
 func (im *impression) judge(id, value string) (bool, string) {
 	switch id {
 	case "pull":
-		side := im.pull
+		side, other := im.pull, "left"
 		if value == "left" {
-			side = -side
+			side, other = -side, "right"
 		}
-		return side >= noticePull, fmt.Sprintf("the car pulls %.2f m/s² to the %s in a stop from 50 km/h; an owner notices %.2f", side, value, noticePull)
+		to := value
+		if side < 0 {
+			to = other
+		}
+		return side >= noticePull, fmt.Sprintf("the car pulls %.2f m/s² to the %s in a stop from 50 km/h; an owner notices %.2f", math.Abs(side), to, noticePull)
 	case "hotter":
 		w, _ := Place(value).Wheel()
 		by := im.hub[w] - im.hub[w.Mate()]
-		return by >= noticeHotter, fmt.Sprintf("its hub is %.0f K hotter than the other on the axle after 10 km; an owner notices %.0f", by, noticeHotter)
+		return by >= noticeHotter, fmt.Sprintf("its hub is %.0f K %s than the other on the axle after 10 km; an owner notices %.0f K hotter",
+			math.Abs(by), either(by, "hotter", "cooler"), noticeHotter)
 	case "pedal":
 		return im.judgePedal(value)
 	case "lamp":
@@ -193,13 +199,23 @@ func (im *impression) judge(id, value string) (bool, string) {
 	return false, "nothing computes this"
 }
 
+// either picks the word for what is measured or for its opposite.
+func either(by float64, more, less string) string {
+	if by < 0 {
+		return less
+	}
+	return more
+}
+
 func (im *impression) judgePedal(value string) (bool, string) {
 	mm := func(v float64) float64 { return v / physics.Millimetre }
 	switch value {
 	case "long":
-		return im.long >= noticeLong, fmt.Sprintf("the pedal goes %.1f mm further than a new car's at 150 N; an owner notices %.0f", mm(im.long), mm(noticeLong))
+		return im.long >= noticeLong, fmt.Sprintf("the pedal goes %.1f mm %s than a new car's at 150 N; an owner notices %.0f further",
+			math.Abs(mm(im.long)), either(im.long, "further", "less far"), mm(noticeLong))
 	case "soft":
-		return im.pumped >= noticeSoft, fmt.Sprintf("pumping raises the pedal by %.1f mm; an owner notices %.0f", mm(im.pumped), mm(noticeSoft))
+		return im.pumped >= noticeSoft, fmt.Sprintf("pumping %s the pedal by %.1f mm; an owner notices %.0f of rise",
+			either(im.pumped, "raises", "lowers"), math.Abs(mm(im.pumped)), mm(noticeSoft))
 	case "sinks":
 		return im.sunk >= noticeSink, fmt.Sprintf("the pedal sinks %.1f mm in ten seconds; an owner notices %.0f", mm(max(0, im.sunk)), mm(noticeSink))
 	}

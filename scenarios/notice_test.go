@@ -1,6 +1,7 @@
 package scenarios
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 )
@@ -21,9 +22,10 @@ func TestClaimsTrue(t *testing.T) {
 // TestClaimsFalse: each false claim is refused where it stands, with the figure computed.
 func TestClaimsFalse(t *testing.T) {
 	for _, row := range []struct{ say, words, want string }{
-		{"hotter: front_right", "hot", "jobs/x.yaml:5:13: notices[0].hotter: not so: its hub is -8"},
+		{"hotter: front_right", "hot", "jobs/x.yaml:5:13: notices[0].hotter: not so: its hub is ☆ K cooler than the other"},
 		{"pull: right", "pulls", "jobs/x.yaml:5:11: notices[0].pull: not so: the car pulls 0.01 m/s² to the right"},
-		{"pedal: long", "pedal", "jobs/x.yaml:5:12: notices[0].pedal: not so: the pedal goes -0."},
+		{"pull: left", "pulls", "jobs/x.yaml:5:11: notices[0].pull: not so: the car pulls 0.01 m/s² to the right"},
+		{"pedal: long", "pedal", "jobs/x.yaml:5:12: notices[0].pedal: not so: the pedal goes ☆ mm less far than a new car's"},
 		{"pedal: soft", "soft", "notices[0].pedal: not so: pumping raises the pedal by"},
 		{"pedal: sinks", "sinks", "notices[0].pedal: not so: the pedal sinks 0.0 mm"},
 		{"pedal: pulses", "pulses", "notices[0].pedal: not so: the pedal moves 0.1"},
@@ -38,7 +40,9 @@ func TestClaimsFalse(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%s: %v", row.say, err)
 		}
-		if err := lib.Job("x").Verify(); err == nil || !strings.Contains(err.Error(), row.want) {
+		// ☆ stands for a figure without a minus.
+		want := regexp.MustCompile(strings.ReplaceAll(regexp.QuoteMeta(row.want), "☆", `[0-9.]+`))
+		if err := lib.Job("x").Verify(); err == nil || !want.MatchString(err.Error()) {
 			t.Errorf("%s: got %v, want … %s …", row.say, err, row.want)
 		}
 	}

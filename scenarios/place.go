@@ -94,7 +94,7 @@ func (p Place) at(spec *physics.Spec, path string) ([]*Field, error) {
 	default:
 		fs, err := FindFields(path)
 		if err != nil {
-			return nil, fmt.Errorf("unknown path %q; the nearest known are %s", clip(path), strings.Join(Nearest(path, changePaths, 3), ", "))
+			return nil, fmt.Errorf("unknown path %q; %s", clip(path), NearestWords(path, changePaths))
 		}
 		return fs, nil
 	}
@@ -102,7 +102,7 @@ func (p Place) at(spec *physics.Spec, path string) ([]*Field, error) {
 	for _, w := range wheels {
 		fs, err := FindFields("wheel." + w.String() + "." + key)
 		if err != nil {
-			return nil, fmt.Errorf("unknown path %q; the nearest known are %s", clip(path), strings.Join(Nearest(path, changePaths, 3), ", "))
+			return nil, fmt.Errorf("unknown path %q; %s", clip(path), NearestWords(path, changePaths))
 		}
 		out = append(out, fs...)
 	}

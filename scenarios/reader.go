@@ -231,12 +231,12 @@ func (r *reader) name(n *yaml.Node, path, what string, known []string) (int, boo
 // nearestWords names the nearest known ones, or all when they are few.
 func nearestWords(s string, known []string) string {
 	switch {
-	case len(known) == 0:
-		return "there are none"
-	case len(known) <= 6:
+	case len(known) == 1:
+		return "known is " + known[0]
+	case 0 < len(known) && len(known) <= 6:
 		return "known are " + strings.Join(known, ", ")
 	}
-	return "the nearest known are " + strings.Join(Nearest(s, known, 3), ", ")
+	return NearestWords(s, known)
 }
 
 // yes reads n as yes or no.

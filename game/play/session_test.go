@@ -229,10 +229,14 @@ func TestResume(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	r, err := d.Resume(dir, k.Name) // killed: never closed
+	if err := k.Close(); err != nil { // as a kill does
+		t.Fatal(err)
+	}
+	r, err := d.Resume(dir, k.Name)
 	if err != nil {
 		t.Fatal(err)
 	}
+	defer r.Close()
 	if a, b := k.View(), r.View(); a.Instrument == nil || !reflect.DeepEqual(a.Instrument, b.Instrument) {
 		t.Errorf("resumed before another instrument: %+v, %+v", a.Instrument, b.Instrument)
 	}

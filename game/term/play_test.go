@@ -36,7 +36,7 @@ func TestBenchOnAPipe(t *testing.T) {
 		t.Fatal(err)
 	}
 	var out bytes.Buffer
-	if err := term.Bench(b, words, strings.NewReader("U3\nN 33\nS 93\nP\nnonsense\n?\nP\n"), &out, term.Options{Width: 40}); err != nil {
+	if err := term.Bench(b, words, strings.NewReader("U3\nN 33\nS 93\nP\nnonsense\n?\nP\n"), &out, term.Options{Width: func() int { return 40 }}); err != nil {
 		t.Fatal(err)
 	}
 	said := strings.Join(strings.Fields(out.String()), " ")

@@ -20,8 +20,8 @@ type Game interface {
 
 // Options say how a terminal is used.
 type Options struct {
-	Width  int  // [characters] of a line; 0 means 80
-	Prompt bool // print a prompt before reading
+	Width  func() int // [characters] of a line, asked at every print; nil means 80
+	Prompt bool       // print a prompt before reading
 }
 
 // Narrowest is the narrowest terminal that lines are broken for.
@@ -40,10 +40,9 @@ type terminal struct {
 }
 
 func newTerminal(words Words, in io.Reader, out io.Writer, opt Options) *terminal {
-	if opt.Width == 0 {
-		opt.Width = 80
+	if opt.Width == nil {
+		opt.Width = func() int { return 80 }
 	}
-	opt.Width = max(opt.Width, Narrowest)
 	t := &terminal{out: bufio.NewWriter(out), in: bufio.NewScanner(in), words: words, opt: opt, shown: map[string]string{}}
 	t.in.Buffer(nil, 1<<16)
 	return t
@@ -116,7 +115,7 @@ func (t *terminal) show(nodes []play.Node, notice string) {
 }
 
 func (t *terminal) line(s string, hang int) {
-	for _, l := range wrap(s, t.opt.Width, hang) {
+	for _, l := range wrap(s, max(t.opt.Width(), Narrowest), hang) {
 		fmt.Fprintln(t.out, l)
 	}
 }

@@ -26,8 +26,8 @@ type Log struct {
 
 const suffix = ".session"
 
-// ErrShared says that something else has written to the same record.
-var ErrShared = errors.New("another program is playing this session")
+// ErrShared says that something else plays or has written to the same record.
+var ErrShared = errors.New("another program is playing this session; end it there, or begin a new one")
 
 // Create starts a record in dir and returns it with its name. The header is
 // written beside and moved into place, so that no record without one exists.

@@ -54,12 +54,17 @@ var ErrVersion = errors.New("written by another version of the program")
 const maxBytes = 16 << 20
 
 // Open reads a record and opens it to go on. A torn last line is cut off; a
-// record damaged elsewhere is set aside and the error is a *DamagedError.
+// record damaged elsewhere is set aside and the error is a *DamagedError; one that
+// another program plays is left alone and the error is [ErrShared].
 func Open(dir, name string) (*Log, Session, string, error) {
 	path := filepath.Join(dir, safeName(name)+suffix)
 	f, err := os.OpenFile(path, os.O_RDWR, 0)
 	if err != nil {
 		return nil, Session{}, path, none(path, err)
+	}
+	if err := lock(f); err != nil {
+		f.Close()
+		return nil, Session{}, path, fmt.Errorf("%s: %w", path, err)
 	}
 	s, size, err := read(f, path)
 	var damaged *DamagedError
@@ -160,9 +165,16 @@ func List(dir string) ([]Entry, error) {
 	return list, nil
 }
 
-// Forget deletes a record.
+// Forget deletes a record, unless a program plays it.
 func Forget(dir, name string) error {
 	path := filepath.Join(dir, safeName(name)+suffix)
+	if f, err := os.Open(path); err == nil {
+		err = lock(f)
+		f.Close() // an open file cannot be deleted everywhere
+		if err != nil {
+			return fmt.Errorf("%s: %w", path, err)
+		}
+	}
 	return none(path, os.Remove(path))
 }
 

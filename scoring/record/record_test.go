@@ -147,14 +147,28 @@ func TestListAndForget(t *testing.T) {
 func TestTwoWriters(t *testing.T) {
 	dir := t.TempDir()
 	name := write(t, dir, 1)
-	a, _, _, _ := Open(dir, name)
-	b, _, _, _ := Open(dir, name)
+	a, _, _, err := Open(dir, name)
+	if err != nil {
+		t.Fatal(err)
+	}
 	defer a.Close()
-	defer b.Close()
 	if err := a.Append(act{"go", 1}); err != nil {
 		t.Fatal(err)
 	}
-	if err := b.Append(act{"go", 2}); !errors.Is(err, ErrShared) {
+	// Who writes past the lock, or where there is none, is noticed at the next act.
+	f, err := os.OpenFile(filepath.Join(dir, name+suffix), os.O_APPEND|os.O_WRONLY, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	f.WriteString("{\"do\":\"go\",\"n\":2}\n")
+	f.Close()
+	if err := a.Append(act{"go", 3}); !errors.Is(err, ErrShared) {
 		t.Fatalf("got %v, want %v", err, ErrShared)
 	}
+	a.Close()
+	b, s, _, err := Open(dir, name)
+	if err != nil || len(s.Acts) != 3 || string(s.Acts[2]) != `{"do":"go","n":2}` {
+		t.Fatalf("of both writers is kept %s, %v", s.Acts, err)
+	}
+	b.Close()
 }

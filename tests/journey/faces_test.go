@@ -80,7 +80,7 @@ func inTerminal(t *testing.T, w *world, plan playtest.Plan, whole bool) *play.Se
 	}()
 	defer r.Close()
 	var out bytes.Buffer
-	if err := term.Run(t.Context(), g, w.words, r, &out, term.Options{Width: 40}); err != nil && (whole || !errors.Is(err, errUnsettled)) {
+	if err := term.Run(t.Context(), g, w.words, r, &out, term.Options{Width: func() int { return 40 }}); err != nil && (whole || !errors.Is(err, errUnsettled)) {
 		t.Fatal(err)
 	}
 	for i, l := range strings.Split(out.String(), "\n") {

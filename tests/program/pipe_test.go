@@ -39,7 +39,7 @@ func cut(t *testing.T, cmd *exec.Cmd, in string, lines int) end {
 // TestClosedPipe: a reader that goes away ends the program with a sentence and
 // a failure, and a session that was played into it is kept.
 func TestClosedPipe(t *testing.T) {
-	for _, args := range []string{"list", "version", "trace -paths", "trace -help", "trace -pressure 0,8", "check ../../scenarios", "term --bench"} {
+	for _, args := range []string{"check " + t.TempDir(), "list", "version", "trace -paths", "trace -help", "trace -pressure 0,8", "term --bench"} {
 		t.Run(args, func(t *testing.T) {
 			failed(t, cut(t, command(t, strings.Fields(args)...), "P\n", 0), "cannot be written")
 		})

@@ -21,6 +21,10 @@ func TestRefusals(t *testing.T) {
 	if err := os.WriteFile(file, nil, 0o644); err != nil {
 		t.Fatal(err)
 	}
+	misspelt := t.TempDir()
+	if err := os.Mkdir(filepath.Join(misspelt, "job"), 0o755); err != nil {
+		t.Fatal(err)
+	}
 	const pedal = "allowed are numbers from 0 to 2000 N"
 	const pressure = "allowed are numbers from 0 to 30 MPa"
 	for _, r := range []struct {
@@ -40,12 +44,12 @@ func TestRefusals(t *testing.T) {
 		{"trace -pressure 1 -set wheel.front_left.pin_friction_n=-1", []string{"-1 is out of range"}},
 		{"trace -pressure 1 -set wheel.front_left.pin_friction_n=1e9", []string{"1e+09 is out of range"}},
 		{"trace -pressure 1 -wheel spare", []string{`unknown wheel "spare"; known are front_left`}},
-		{"trace -pressure 1 -car coach", []string{`unknown car "coach"; the nearest known are compact_hatchback`}},
+		{"trace -pressure 1 -car coach", []string{`unknown car "coach"; the nearest known is compact_hatchback`}},
 		{"trace -presure 1", []string{"-presure; known are -car"}},
 		{"trace", []string{"give either -pressure or -pedal"}},
 		{"--folder " + bad + " trace -pressure 1", []string{"mine.yaml:", "not YAML"}},
 		{"term warm_weel", []string{`"warm_weel": there is no such job; there are just_bought, `}},
-		{"term --bench --car coach", []string{`"coach": there is no such car`}},
+		{"term --bench --car coach", []string{`unknown car "coach"`}},
 		{"term warm_wheel --width 19", []string{"--width 19: a line has 20 to 500 characters"}},
 		{"term warm_wheel --width=-3", []string{"--width -3: a line has 20 to 500 characters"}},
 		{"term warm_wheel --width wide", []string{"--width", `"wide"`}},
@@ -53,12 +57,17 @@ func TestRefusals(t *testing.T) {
 		{"term warm_wheel --seeds 1", []string{"unknown flag --seeds"}},
 		{"term --resume nothing", []string{"nothing.session: there is no such session"}},
 		{"term --resume ../../etc/passwd", []string{"passwd.session: there is no such session"}},
-		{"term warm_wheel --sessions " + file, []string{file, "not a directory"}},
+		{"term --car coach", []string{`unknown car "coach"; the nearest known is compact_hatchback`}},
+		{"window --car coach", []string{`unknown car "coach"; the nearest known is compact_hatchback`}},
+		{"term warm_wheel --sessions " + file, []string{file + ": sessions cannot be kept there (not a directory)", "--sessions DIR"}},
+		{"window --sessions " + file, []string{file + ": sessions cannot be kept there (not a directory)", "--sessions DIR"}},
+		{"list --sessions " + file, []string{file + ": sessions cannot be kept there", "--sessions DIR"}},
 		{"forget nothing", []string{"nothing.session: there is no such session"}},
 		{"forget", []string{`"<name>"`}},
 		{"check " + filepath.Join(bad, "nowhere"), []string{"there is no such folder"}},
 		{"check " + file, []string{"a file stands where a folder belongs"}},
 		{"check " + bad, []string{"mine.yaml:", "not YAML"}},
+		{"check " + misspelt, []string{"job: this folder is not read; known are catalogue.yaml, cars, causes, remedies, jobs"}},
 		{"--folder " + bad + " list", []string{"mine.yaml:", "not YAML"}},
 		{"bogus", []string{"unexpected argument bogus"}},
 		{"--bogus", []string{"unknown flag --bogus"}},

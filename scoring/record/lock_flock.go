@@ -1,0 +1,18 @@
+//go:build linux || darwin || freebsd || netbsd || openbsd || dragonfly
+
+package record
+
+import (
+	"errors"
+	"os"
+	"syscall"
+)
+
+// lock takes a record for this program until its file is closed, however the
+// program ends. Where the file system has no locks, Append still notices another.
+func lock(f *os.File) error {
+	if errors.Is(syscall.Flock(int(f.Fd()), syscall.LOCK_EX|syscall.LOCK_NB), syscall.EWOULDBLOCK) {
+		return ErrShared
+	}
+	return nil
+}
