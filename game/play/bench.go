@@ -2,11 +2,8 @@ package play
 
 import (
 	"fmt"
-	"slices"
-	"strings"
 
 	"evenwear/physics"
-	"evenwear/physics/inspect"
 	"evenwear/scenarios"
 )
 
@@ -15,15 +12,11 @@ const (
 	footRate   = 0.4   // [N/ms] how fast the foot moves to where it is sent
 	turnRate   = 0.001 // [1/ms] of a turn: one turn a second, slow enough to be watched
 	plotEvery  = 20    // [ms]
-	plotLength = 200   // samples: four seconds
+	plotLength = 202   // samples: the last four seconds and one beyond
 	settled    = 400   // [ms] a press stands still this long before its share is compared
+	comeToRest = 1000  // [ms] after the foot has left, the clock of a press runs on this long
+	drivenKm   = 40000 // [km] of the car that a cause is put in
 )
-
-// pinFriction is what is added to a pin's sliding force [N].
-var pinFriction = []struct {
-	id    string
-	force float64
-}{{"free", 0}, {"dry", 235}, {"stuck", 20000}}
 
 // A Bench is one caliper of a live car with a pedal to push: free play, so all
 // of it may be shown. It is for one goroutine. Advance does not allocate.
@@ -47,14 +40,17 @@ type Bench struct {
 	owed    float64 // [ms] of slow motion not yet stepped
 	turning bool
 	turn    float64 // [1]
+	timed   bool    // a press has begun and is not over yet
 	clock   int64   // [ms] since this press
 	still   int64   // [ms] since the foot last moved
 	axial   float64
+	rest    [2]float64 // [m] slide of the body at both pins when the pedal was last at rest
 
 	plot     [plotLength]BenchSample
 	first, n int // ring
 	said     float64
 	computed float64
+	asked    float64 // [N] the force that the prediction is about
 }
 
 // NewBench lays a healthy car of this id on the bench.
@@ -63,74 +59,22 @@ func NewBench(lib *scenarios.Library, words Words, carID string) (*Bench, error)
 	if car == nil {
 		return nil, fmt.Errorf("%q: there is no such car", short(carID))
 	}
-	b := &Bench{lib: lib, words: words, car: car, pins: [2]string{"free", "free"}, axial: 80, wanted: 33, slow: 1, said: -1, computed: -1}
+	b := &Bench{lib: lib, words: words, car: car, pins: [2]string{"free", "free"}, axial: 80, wanted: 33, asked: 33, slow: 1, said: -1, computed: -1}
 	var err error
 	if b.healthy, err = physics.New(&car.Spec, physics.Condition{}); err != nil {
 		return nil, err
 	}
-	return b, b.rebuild(b.pins, "")
+	return b, b.rebuild(0, b.pins, "")
 }
 
-// condition is the healthy car with what has been put in.
-func (b *Bench) condition(pins [2]string, cause string) (physics.Condition, error) {
-	var cond physics.Condition
-	if cause != "" {
-		id, at, _ := strings.Cut(cause, "@")
-		c := b.lib.Cause(id)
-		if c == nil || !slices.Contains(c.Places, scenarios.Place(at)) {
-			return cond, &Refusal{"no.unknown_row", b.words.Say("no.unknown_row", "what", short(cause))}
-		}
-		w, err := benchWorld(b.car, c, scenarios.Place(at))
-		if err != nil {
-			return cond, err
-		}
-		cond = w.Model.Condition()
-	}
-	for i, p := range pins {
-		for _, f := range pinFriction {
-			if f.id == p {
-				cond.Wheels[b.wheel].PinFriction[i] += f.force
-				if p == "stuck" { // it seized when the caliper was new: this end does not follow the lining
-					cond.Wheels[b.wheel].PinAnchorSet[i] = true
-				}
-			}
-		}
-	}
-	return cond, nil
+// ends is the slide of the body at the upper and the lower pin [m].
+func (b *Bench) ends() [2]float64 {
+	c, at := &b.state.Corners[b.wheel], b.model.Spec().Corner(b.wheel).PinOffset
+	return [2]float64{c.Y + at*c.Tilt, c.Y - at*c.Tilt}
 }
 
-// benchWorld is a car driven with the worst severity of a cause, pads half worn.
-func benchWorld(car *scenarios.Car, c *scenarios.Cause, at scenarios.Place) (*inspect.World, error) {
-	driven := scenarios.Vary(scenarios.Driven{Km: 40000}, nil)
-	bad := c.Severities[len(c.Severities)-1]
-	return buildWorld(car, driven, []scenarios.Fault{{Cause: c, Place: at, Severity: bad, SinceKm: since(c, driven, nil)}})
-}
-
-// rebuild makes the car anew, released, with these pins and this cause. When
-// that fails nothing has changed.
-func (b *Bench) rebuild(pins [2]string, cause string) error {
-	cond, err := b.condition(pins, cause)
-	if err != nil {
-		return err
-	}
-	m, err := physics.New(&b.car.Spec, cond)
-	if err != nil {
-		return err
-	}
-	s, err := m.Rest()
-	if err != nil {
-		return err
-	}
-	g, err := b.healthy.Rest()
-	if err != nil {
-		return err
-	}
-	b.model, b.state, b.ghost = m, s, g
-	b.pins, b.cause, b.err = pins, cause, nil
-	b.foot, b.down, b.clock, b.still, b.n, b.first = 0, false, 0, 0, 0, 0
-	b.said, b.computed = -1, -1
-	return nil
-}
+// atRest reports whether no foot is on the pedal: only then is a share predicted.
+func (b *Bench) atRest() bool { return !b.down && b.foot == 0 }
 
 // Do does one act on the bench. The error is a sentence and nothing has changed.
 func (b *Bench) Do(a Act) error {
@@ -149,45 +93,25 @@ func (b *Bench) do(a Act) error {
 		if !(a.N >= 0 && a.N <= footMost) {
 			return refuse("no.foot_range", "most", footMost)
 		}
+		if b.atRest() && a.N != b.asked {
+			b.asked, b.computed = a.N, -1 // another question
+		}
 		b.wanted, b.still = a.N, 0
 	case Press:
-		if b.down = !b.down; b.down && b.foot == 0 {
-			b.press(b.wanted)
+		if b.atRest() {
+			b.press()
 		}
-		b.still = 0
+		b.down, b.still = !b.down, 0
 	case Wheel:
 		w, ok := wheelNamed(a.What)
 		if !ok {
 			return refuse("no.unknown_wheel", "what", short(a.What))
 		}
-		old := b.wheel
-		b.wheel = w
-		if err := b.rebuild(b.pins, b.cause); err != nil {
-			b.wheel = old
-			return err
-		}
+		return b.rebuild(w, b.pins, b.cause)
 	case Pin:
-		pins := b.pins
-		which, state := a.What, a.Text
-		known := slices.ContainsFunc(pinFriction, func(f struct {
-			id    string
-			force float64
-		}) bool {
-			return f.id == state
-		})
-		switch {
-		case !known:
-			return refuse("no.unknown_pin", "what", short(a.What))
-		case which == "upper":
-			pins[physics.Upper] = state
-		case which == "lower":
-			pins[physics.Lower] = state
-		default:
-			return refuse("no.unknown_pin", "what", short(a.What))
-		}
-		return b.rebuild(pins, b.cause)
+		return b.setPin(a.What, a.Text)
 	case Put:
-		return b.rebuild(b.pins, a.What)
+		return b.put(a.What)
 	case Turn:
 		b.turning = a.N != 0
 	case Slow:
@@ -199,6 +123,9 @@ func (b *Bench) do(a Act) error {
 		if !(a.N >= 0 && a.N <= 150) {
 			return refuse("no.percent_range")
 		}
+		if !b.atRest() {
+			return refuse("no.predict_pressed")
+		}
 		b.said, b.computed = a.N, -1
 	case Rub:
 		b.said, b.computed = -1, -1
@@ -208,11 +135,12 @@ func (b *Bench) do(a Act) error {
 	return nil
 }
 
-// press begins a press: the plot starts again and the axial factor is chosen
-// for where the foot is going.
-func (b *Bench) press(aim float64) {
+// press begins a press: the plot starts again, movement counts from here, and
+// the axial factor is chosen for where the foot is going.
+func (b *Bench) press() {
 	b.clock, b.n, b.first, b.computed = 0, 0, 0, -1
-	b.axial = b.factor(b.expected(aim))
+	b.timed, b.asked, b.rest = true, b.wanted, b.ends()
+	b.axial = b.factor(b.expected(b.wanted))
 }
 
 // expected is the caliper under the pressure a foot will make, friction of the
@@ -280,7 +208,9 @@ func (b *Bench) step() {
 	} else {
 		b.still++
 	}
-	b.clock++
+	if b.timed = b.timed && (b.down || b.foot > 0 || b.still < comeToRest); b.timed {
+		b.clock++
+	}
 	in := physics.Input{Foot: b.foot, Engine: true}
 	if b.turning {
 		b.turn += turnRate
@@ -302,10 +232,10 @@ func (b *Bench) step() {
 	}
 	b.ghost = s
 	f := &b.state.Forces[b.wheel]
-	if b.clock%plotEvery == 0 {
+	if b.timed && b.clock%plotEvery == 0 {
 		b.sample(BenchSample{float64(b.clock) / 1000, b.state.Pressure[b.wheel] / physics.Megapascal, f.Inner() / 1000, f.Outer() / 1000})
 	}
-	if b.said >= 0 && b.computed < 0 && b.foot > 0 && b.still >= settled && f.Inner() > 0 {
+	if b.said >= 0 && b.computed < 0 && b.foot > 0 && b.foot == b.asked && b.still >= settled && f.Inner() > 0 {
 		b.computed = 100 * f.Outer() / f.Inner()
 	}
 }

@@ -25,14 +25,13 @@ func (b *Bench) Numbers(v *BenchView) {
 		v.Stroke[i] = s.Master.Stroke[i] * perMm
 	}
 	v.Ratio = b.model.Spec().Pedal.Ratio
-	spec, c, f := b.model.Spec().Corner(b.wheel), &s.Corners[b.wheel], &s.Forces[b.wheel]
+	spec, f := b.model.Spec().Corner(b.wheel), &s.Forces[b.wheel]
 	v.Disc, v.Piston, v.Vented = spec.DiscDiameter*perMm, spec.PistonDiameter*perMm, spec.DiscVented
 	v.PinAt, v.PadAt = spec.PinOffset*perMm, spec.PadOffset*perMm
-	ends := [2]float64{c.Y + spec.PinOffset*c.Tilt, c.Y - spec.PinOffset*c.Tilt}
 	v.Balance[0] = (f.Inner() + f.Ear[physics.Inner]) * perKN
 	v.Balance[1] = (f.Outer() + f.Ear[physics.Outer]) * perKN
-	for i, u := range ends {
-		v.BodyEnds[i] = u * perMm
+	for i, u := range b.ends() {
+		v.BodyEnds[i] = (u - b.rest[i]) * perMm
 		v.Balance[2+i] = (f.Pin[i] + spec.Boot*u) * perKN
 	}
 	v.Level = b.model.Level(s)
@@ -49,7 +48,8 @@ func (b *Bench) Numbers(v *BenchView) {
 	for i := range b.n {
 		v.Plot = append(v.Plot, b.plot[(b.first+i)%plotLength])
 	}
-	v.Predict.Said, v.Predict.Computed = b.said, b.computed
+	v.Predict.Said, v.Predict.Computed, v.Predict.Open = b.said, b.computed, b.atRest()
+	v.ByHand = b.pins != [2]string{"free", "free"}
 	v.Pencil = v.Pencil[:0]
 	if b.said >= 0 {
 		v.Pencil = append(v.Pencil, b.said)
@@ -61,7 +61,10 @@ func (b *Bench) View() *BenchView {
 	v := &BenchView{}
 	b.Numbers(v)
 	v.Title = Title{Sheet: b.words.Say("sheet.bench"), Car: b.car.Name, Job: b.words.Say("bench.free_play"), Place: b.words.Say("place." + v.Wheel)}
-	v.Predict.Question = b.words.Say("bench.question."+b.stuckPins(), "wheel", v.Title.Place)
+	if b.cause != "" {
+		v.Title.Km = drivenKm
+	}
+	v.Predict.Question = b.words.Say("bench.question."+b.stuckPins(), "force", whole(b.asked))
 	v.Predict.Comment = b.comment(v)
 	b.choices(v)
 	b.nodes(v)
@@ -84,17 +87,21 @@ func (b *Bench) stuckPins() string {
 
 // comment compares what was predicted with what was computed.
 func (b *Bench) comment(v *BenchView) string {
+	if b.said >= 0 && b.computed < 0 && b.down && b.wanted != b.asked {
+		return b.words.Say("bench.other_force", "force", whole(b.asked))
+	}
 	if b.said < 0 || b.computed < 0 {
 		return ""
 	}
-	id, off := "bench.close", b.said-b.computed
+	// Apart as shown: from the figures as they stand on the sheet.
+	id, off := "bench.close", math.Round(b.said)-math.Round(b.computed)
 	switch {
 	case off > 3:
 		id = "bench.too_high"
 	case off < -3:
 		id = "bench.too_low"
 	}
-	said := b.words.Say(id, "off", whole(math.Abs(off)), "computed", whole(b.computed))
+	said := b.words.Say(id, "off", whole(math.Abs(off)), "computed", whole(b.computed), "force", whole(b.asked))
 	if lost := v.Balance[2] + v.Balance[3]; lost > 0.05 {
 		said += " " + b.words.Say("bench.pins_take", "force", fixed(lost, 2))
 	}
@@ -136,8 +143,10 @@ func (b *Bench) nodes(v *BenchView) {
 	v.Nodes = append(v.Nodes, Node{ID: "press", Role: "key", Name: say("bench.press"), Actions: []Action{
 		b.act("N", "bench.foot_n", Act{Do: Foot}), b.act("P", pressing, Act{Do: Press}), b.act("T", "bench.turn", turn)}})
 	v.Nodes[len(v.Nodes)-1].Actions[2].Chosen = b.turning
+	predicting := b.act("S", "bench.predict", Act{Do: Say})
+	predicting.Enabled, predicting.Why = b.atRest(), say("no.predict_pressed")
 	predict := Node{ID: "predict", Role: "field", Name: v.Predict.Question, Value: v.Predict.Comment,
-		Actions: []Action{b.act("S", "bench.predict", Act{Do: Say}), b.act("Delete", "bench.rub_out", Act{Do: Rub})}}
+		Actions: []Action{predicting, b.act("Delete", "bench.rub_out", Act{Do: Rub})}}
 	v.Nodes = append(v.Nodes, predict)
 	for i, which := range [2]string{"upper", "lower"} {
 		n := Node{ID: "pin_" + which + "_is", Role: "choice", Name: say("bench.which_" + which)}
@@ -150,7 +159,7 @@ func (b *Bench) nodes(v *BenchView) {
 	}
 	v.Nodes = append(v.Nodes, Node{ID: "wheel", Role: "choice", Name: say("bench.wheel"), Actions: v.Wheels})
 	v.Nodes = append(v.Nodes, Node{ID: "cause_none", Role: "choice", Name: say("bench.no_cause"),
-		Actions: []Action{{Label: say("bench.take_out"), Act: Act{Do: Put}, Enabled: b.cause != "", Why: say("bench.none_in"), Chosen: b.cause == ""}}})
+		Actions: []Action{{Label: say("bench.take_out"), Act: Act{Do: Put}, Enabled: !v.Healthy(), Why: say("bench.none_in"), Chosen: v.Healthy()}}})
 	for _, g := range v.Groups {
 		for _, c := range g.Causes {
 			v.Nodes = append(v.Nodes, Node{ID: "cause_" + c.ID, Role: "choice", Name: c.Name, Value: c.Explain, Actions: c.Places})

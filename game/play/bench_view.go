@@ -21,16 +21,17 @@ type BenchView struct {
 	Booster  float64      // [N] added
 	Chamber  [2]float64   // [MPa]
 	Stroke   [2]float64   // [mm]
-	BodyEnds [2]float64   // [mm] slide of the body at upper and lower pin
+	BodyEnds [2]float64   // [mm] slide of the body at upper and lower pin since the pedal was last at rest
 	Balance  [4]float64   // [kN] fluid, fingers, upper pin, lower pin (with boots and ears)
 	Level    float64      // [1] reservoir, MIN 0 to MAX 1
 	Turning  bool         // the disc turns
 	Turn     float64      // [1] of a turn
-	Time     float64      // [s] since this press
+	Time     float64      // [s] since this press; it stands while the pedal is at rest
 	Axial    float64      // factor of the axial movement: 80, 40, 20, 10 or 1
 	Plot     []BenchSample
 	Pencil   []float64 // the learner's predicted share at points, empty before
 	Predict  PredictView
+	ByHand   bool        // a pin is set by hand
 	Cause    string      // the cause that is in, in words; empty: none
 	Groups   []GroupView // the catalogue; its places are Put acts
 	Wheels   []Action    // Wheel acts
@@ -52,4 +53,8 @@ type PredictView struct {
 	Said     float64 // [%] the learner's; below 0: nothing yet
 	Computed float64 // [%]; below 0: not shown yet
 	Comment  string
+	Open     bool // the pedal is at rest: a share can be said
 }
+
+// Healthy reports whether nothing has been put in, by hand or as a cause.
+func (v *BenchView) Healthy() bool { return v.Cause == "" && !v.ByHand }
