@@ -27,7 +27,7 @@ func (c *Canvas) Wrap(st TextStyle, s string, width float64) []string {
 	var lines []string
 	for para := range strings.SplitSeq(s, "\n") {
 		line := ""
-		for _, word := range strings.Fields(para) {
+		for _, word := range strings.FieldsFunc(para, breaks) {
 			try := word
 			if line != "" {
 				try = line + " " + word
@@ -46,6 +46,10 @@ func (c *Canvas) Wrap(st TextStyle, s string, width float64) []string {
 	c.wraps[k] = lines
 	return lines
 }
+
+// breaks reports where a line may be broken: not between a figure and its unit,
+// nor within a figure of thousands, whose spaces are of another kind.
+func breaks(r rune) bool { return r == ' ' || r == '\t' }
 
 // Fit returns s, or as much of it as is no longer than width [unit] with an
 // ellipsis behind it.

@@ -176,8 +176,7 @@ func (b *Bench) choices(v *BenchView) {
 	}
 	s := Session{words: b.words, desk: &Desk{lib: b.lib}}
 	if b.cause != "" {
-		cause, place := s.sayRow(b.cause)
-		v.Cause = b.words.Say("play.at", "what", cause, "place", place)
+		v.Cause, _ = s.sayRow(b.cause)
 	}
 	for _, g := range b.lib.Groups {
 		gv := GroupView{ID: g.ID, Name: g.Name}

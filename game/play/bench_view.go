@@ -32,7 +32,7 @@ type BenchView struct {
 	Pencil   []float64 // the learner's predicted share at points, empty before
 	Predict  PredictView
 	ByHand   bool        // a pin is set by hand
-	Cause    string      // the cause that is in, in words; empty: none
+	Cause    string      // the cause that is in, in words, without its place; empty: none
 	Groups   []GroupView // the catalogue; its places are Put acts
 	Wheels   []Action    // Wheel acts
 	Slow     float64     // how many times slower than the car

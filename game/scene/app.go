@@ -144,6 +144,7 @@ func (a *App) Draw() (*image.RGBA, []image.Rectangle) {
 	stamp := a.scene.StillStamp()
 	if !a.drawn || stamp != a.stillStamp {
 		a.scene.Still(a.still)
+		a.askForRoom()
 		copy(a.sheet.Image().Pix, a.still.Image().Pix)
 		a.cellStamps = a.cellStamps[:0]
 		for i := range cells {

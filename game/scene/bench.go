@@ -46,7 +46,8 @@ type bench struct {
 	slider    widget.Slider
 	said      string // figures typed for the prediction
 	holdShare bool
-	refused   string // the last refusal, a sentence
+	refused   string  // the last refusal, a sentence
+	again     float64 // [ms] of the car until it is pressed again; 0: it is not
 
 	drawer     bool // set-up is open in place of the plots
 	list       widget.List
@@ -66,8 +67,8 @@ func newBench(a *App, src BenchSource) *bench {
 		{pedalArea, b.pedalStamp, b.pedalMoving},
 		{tableArea, b.tableStamp, b.tableMoving},
 		{sumArea, b.tableStamp, b.sumMoving},
-		{plotArea, b.shut(b.plotStamp), b.open(b.plotMoving)},
-		{predictArea, b.shut(b.predictStamp), b.open(b.predictMoving)},
+		{plotArea, b.covered(b.plotStamp), b.open(b.plotMoving)},
+		{predictArea, b.covered(b.predictStamp), b.open(b.predictMoving)},
 		{predictKeyArea, b.keyStamp(predictCell), b.drawKeys(predictCell)},
 		{slideArea, b.footStamp, b.footMoving},
 		{barArea, b.keyStamp(barCell), b.drawKeys(barCell)},
@@ -98,8 +99,8 @@ func (b *bench) stand() {
 	b.level = b.now.flat()
 }
 
-// shut and open leave a cell alone while the drawer covers it.
-func (b *bench) shut(of func() uint64) func() uint64 {
+// covered and open leave a cell alone while the drawer covers it.
+func (b *bench) covered(of func() uint64) func() uint64 {
 	return func() uint64 {
 		if b.drawer {
 			return 1
@@ -180,7 +181,7 @@ func (b *bench) pinsStamp() uint64 {
 
 func (b *bench) pedalStamp() uint64 {
 	v := b.view
-	return uint64(newStamp.num(v.Pedal, 0.25).num(v.Foot, 0.5).num(v.Stroke[0], 0.2).num(v.Stroke[1], 0.2).
+	return uint64(newStamp.num(v.Pedal, 0.25).num(v.Foot, 0.5).flag(v.Foot > 0).num(v.Stroke[0], 0.2).num(v.Stroke[1], 0.2).
 		add(uint64(draw.FluidStep(v.Chamber[0]))).add(uint64(draw.FluidStep(v.Chamber[1]))).num(v.Level, 0.005))
 }
 
@@ -197,10 +198,10 @@ func (b *bench) tableStamp() uint64 {
 
 func (b *bench) plotStamp() uint64 {
 	v := b.view
-	return uint64(newStamp.add(uint64(len(v.Plot))).num(v.Time, b.span()/400).num(v.Predict.Said, 1))
+	return uint64(newStamp.add(uint64(len(v.Plot))).num(v.Time, plotSpan/400).num(v.Predict.Said, 1))
 }
 
 func (b *bench) predictStamp() uint64 {
 	p := &b.view.Predict
-	return uint64(newStamp.flag(b.targets.Focus == idShare).text(p.Question).text(p.Comment).num(p.Said, 1).num(p.Computed, 1))
+	return uint64(newStamp.flag(b.targets.Focus == idShare).flag(p.Open).text(p.Question).text(p.Comment).num(p.Said, 1).num(p.Computed, 1))
 }

@@ -116,7 +116,7 @@ func (b *bench) axialMoving(c *draw.Canvas, p *pose, v *play.CaliperView) {
 	c.Line(at(-80, in), at(8, in), draw.Centre)
 	c.Line(at(-28, 0), draw.Pt{X: p.fingers + 40, Y: axisAA}, draw.Centre)
 	c.Line(draw.Pt{X: discX, Y: 80}, draw.Pt{X: discX, Y: 283}, draw.Centre)
-	b.figureInFluid(c, (p.bore+p.piston)/2, p.piston-p.bore, p.piston+58, axisAA, v.Pressure)
+	b.figureInFluid(c, p, p.piston+58, axisAA, v.Pressure)
 	if b.bare {
 		return
 	}

@@ -1,6 +1,8 @@
 package scene
 
 import (
+	"slices"
+
 	"evenwear/game/draw"
 	"evenwear/game/play"
 	"evenwear/game/widget"
@@ -17,6 +19,7 @@ type drawerRow struct {
 	indent float64
 	act    *play.Action
 	cause  string // opens and shuts its places
+	in     bool   // one of them is in
 	head   bool
 }
 
@@ -34,19 +37,19 @@ func (b *bench) drawerKeys(add func(int, string, widget.Key, func())) {
 	h := 26.0
 	for i := range v.Wheels {
 		w := &v.Wheels[i]
-		r := draw.Rect{X: 957 + 75*float64(i), Y: 100, W: 70, H: h}
-		add(drawerCell, "wheel"+w.Act.What, widget.Key{Rect: r, Label: w.Label, Chosen: w.Chosen, Off: !w.Enabled}, func() { b.do(w.Act) })
+		r := draw.Rect{X: 957 + 150*float64(i%2), Y: 100 + 30*float64(i/2), W: 146, H: h}
+		add(drawerCell, "wheel"+w.Act.What, widget.Key{Rect: r, Label: w.Label, Letter: b.num(float64(i+1), 0), Chosen: w.Chosen, Off: !w.Enabled}, func() { b.do(w.Act) })
 	}
 	for i, n := range [...]float64{1, 4, 16} {
-		r := draw.Rect{X: 957 + 62*float64(i), Y: 158, W: 56, H: h}
+		r := draw.Rect{X: 957 + 100*float64(i), Y: 180, W: 96, H: h}
 		label := b.fill("bench_sheet.times_slower", "n", b.num(n, 0))
-		add(drawerCell, "slow"+label, widget.Key{Rect: r, Label: label, Chosen: v.Slow == n}, func() { b.do(play.Act{Do: play.Slow, N: n}) })
+		add(drawerCell, "slow"+label, widget.Key{Rect: r, Label: label, Letter: b.num(float64(i+5), 0), Chosen: v.Slow == n}, func() { b.do(play.Act{Do: play.Slow, N: n}) })
 	}
 	turn := 1.0
 	if v.Turning {
 		turn = 0
 	}
-	add(drawerCell, "turn", widget.Key{Rect: draw.Rect{X: 1150, Y: 158, W: 102, H: h}, Label: b.word("bench_sheet.disc_turns"), Chosen: v.Turning},
+	add(drawerCell, "turn", widget.Key{Rect: draw.Rect{X: 1137, Y: 60, W: 116, H: h}, Label: b.word("bench_sheet.disc_turns"), Letter: "T", Chosen: v.Turning},
 		func() { b.do(play.Act{Do: play.Turn, N: turn}) })
 	b.drawerRows()
 }
@@ -54,8 +57,11 @@ func (b *bench) drawerKeys(add func(int, string, widget.Key, func())) {
 // drawerRows lists the catalogue with the places of the opened cause.
 func (b *bench) drawerRows() {
 	rows := b.rows[:0]
-	none := &play.Action{Label: b.word("bench_sheet.no_cause"), Act: play.Act{Do: play.Put}, Enabled: true, Chosen: b.view.Cause == ""}
+	none := &play.Action{Label: b.word("bench_sheet.no_cause"), Act: play.Act{Do: play.Put}, Enabled: true, Chosen: b.view.Healthy()}
 	rows = append(rows, drawerRow{text: none.Label, act: none})
+	if b.view.ByHand {
+		rows = append(rows, drawerRow{text: b.word("bench_sheet.pins_by_hand"), head: true})
+	}
 	for i := range b.view.Groups {
 		g := &b.view.Groups[i]
 		rows = append(rows, drawerRow{text: g.Name, head: true})
@@ -65,7 +71,8 @@ func (b *bench) drawerRows() {
 				rows = append(rows, drawerRow{text: k.Name, act: &k.Places[0], indent: 8})
 				continue
 			}
-			rows = append(rows, drawerRow{text: k.Name, cause: k.ID, indent: 8})
+			in := slices.ContainsFunc(k.Places, func(a play.Action) bool { return a.Chosen })
+			rows = append(rows, drawerRow{text: k.Name, cause: k.ID, indent: 8, in: in})
 			if k.ID != b.opened {
 				continue
 			}
@@ -79,13 +86,16 @@ func (b *bench) drawerRows() {
 	if b.app.Touch {
 		b.list.RowH = 44
 	}
-	b.list.Rect = draw.Rect{X: 957, Y: 226, W: 296, H: 400}
+	b.list.Rect = draw.Rect{X: 957, Y: 234, W: 296, H: 392}
 	b.list.Rows, b.list.Focused = len(rows), b.targets.Focus == idList
 }
 
 // handleList moves in the catalogue and presses its rows.
 func (b *bench) handleList(e widget.Event) bool {
 	l := &b.list
+	if e.Kind == widget.KeyDown && (e.Key == "Up" || e.Key == "Down") {
+		b.targets.Focus, l.Focused = idList, true // the arrows of the hint reach it from everywhere
+	}
 	switch {
 	case e.Kind == widget.PointerDown && l.Rect.Contains(e.At):
 		l.Handle(e)
@@ -112,6 +122,22 @@ func (b *bench) handleList(e widget.Event) bool {
 	return l.Handle(e)
 }
 
+// shut goes back by one: from the places of a cause to the list, from the list
+// to the plots.
+func (b *bench) shut() {
+	if b.opened == "" {
+		b.swapDrawer()
+		return
+	}
+	for i := range b.rows {
+		if b.rows[i].cause == b.opened {
+			b.list.Selected = i
+			b.list.Show(i)
+		}
+	}
+	b.opened = ""
+}
+
 func (b *bench) pressRow() {
 	if b.list.Selected >= len(b.rows) {
 		return
@@ -132,8 +158,9 @@ func (b *bench) drawerMoving(c *draw.Canvas) {
 	c.Fill(drawerRect, th.Paper)
 	c.Text(draw.Pt{X: 957, Y: 74}, draw.HeadingText, th.Ink, b.word("bench_sheet.set_up_heading"))
 	c.Text(draw.Pt{X: 957, Y: 94}, draw.SmallText, th.Ink, b.word("bench_sheet.wheel_on_bench"))
-	c.Text(draw.Pt{X: 957, Y: 152}, draw.SmallText, th.Ink, b.word("bench_sheet.slow_motion"))
-	c.Text(draw.Pt{X: 957, Y: 216}, draw.SmallText, th.Ink, b.word("bench_sheet.put_cause_in"))
+	c.Text(draw.Pt{X: 957, Y: 174}, draw.SmallText, th.Ink, b.word("bench_sheet.slow_motion"))
+	c.Text(draw.Pt{X: 957, Y: 226}, draw.SmallText, th.Ink, b.word("bench_sheet.put_cause_in"))
+	c.Text(draw.Pt{X: 1252, Y: 226}, draw.SmallText.To(draw.Right), th.Graphite, b.word("bench_sheet.list_keys"))
 	b.drawKeys(drawerCell)(c)
 	l := &b.list
 	from, to := l.Visible()
@@ -147,7 +174,7 @@ func (b *bench) drawerMoving(c *draw.Canvas) {
 			continue
 		}
 		k := widget.Key{Rect: draw.Rect{X: r.X + 4 + row.indent, Y: r.Y + 3, W: r.W - 10 - row.indent, H: r.H - 7}, Label: row.text, Left: true,
-			Drop: row.cause != "", Focused: l.Focused && i == l.Selected}
+			Drop: row.cause != "", Chosen: row.in, Focused: l.Focused && i == l.Selected}
 		if row.act != nil {
 			k.Chosen, k.Off = row.act.Chosen, !row.act.Enabled
 		}
@@ -165,7 +192,7 @@ func (b *bench) drawerStamp() uint64 {
 	s = s.add(uint64(from)).add(uint64(b.list.Selected)).flag(b.list.Focused).text(b.opened)
 	for i := from; i < to; i++ {
 		r := &b.rows[i]
-		s = s.text(r.text)
+		s = s.text(r.text).flag(r.in)
 		if r.act != nil {
 			s = s.flag(r.act.Chosen).flag(r.act.Enabled)
 		}

@@ -9,6 +9,9 @@ const (
 	slideMost        = 300.0 // [N]
 )
 
+// The line over the slider ends short of the marker at the heaviest foot.
+const helpEnd, helpY = 580.0, 647.0
+
 var (
 	slideArea = draw.Rect{X: 20, Y: 636, W: 605, H: 65} // its ticks stay; all else moves
 	titleArea = draw.Rect{X: 790, Y: 632, W: 474, H: 72}
@@ -47,30 +50,28 @@ func (b *bench) footMoving(c *draw.Canvas) {
 	}
 	b.slider.Draw(c)
 	x := slideAt(clamp(v.Wanted, 0, slideMost))
-	n := b.fill("bench_sheet.newton", "n", b.num(v.Wanted, 0))
-	help := b.helpLine(c)
-	if at := x + 16; at+c.Measure(draw.ValueText, n) < help {
+	n := b.fill("bench_sheet.foot_set", "n", b.num(v.Wanted, 0))
+	b.helpLine(c)
+	if at := x + 16; at+c.Measure(draw.ValueText, n) < slideX1 {
 		c.Text(draw.Pt{X: at, Y: 662}, draw.ValueText, th.Ink, n)
 	} else {
-		c.Text(draw.Pt{X: min(x-16, help-6), Y: 662}, draw.ValueText.To(draw.Right), th.Ink, n)
+		c.Text(draw.Pt{X: x - 16, Y: 662}, draw.ValueText.To(draw.Right), th.Ink, n)
 	}
 }
 
-// helpLine letters how the slider is moved, or the last refusal in its place,
-// and returns where it begins.
-func (b *bench) helpLine(c *draw.Canvas) float64 {
+// helpLine letters how the slider is moved, or the last refusal in its place.
+func (b *bench) helpLine(c *draw.Canvas) {
 	th := c.Theme
 	if s := b.notice(); s != "" {
-		s = fit(c, b.lettering, s, draw.SmallText, 330)
-		c.Text(draw.Pt{X: 598, Y: 650}, draw.SmallText.To(draw.Right), th.Ink, s)
-		return 598 - c.Measure(draw.SmallText, s)
+		s = fit(c, b.lettering, s, draw.SmallText, helpEnd-slideX0)
+		c.Text(draw.Pt{X: helpEnd, Y: helpY}, draw.SmallText.To(draw.Right), th.Ink, s)
+		return
 	}
 	help := b.word("bench_sheet.slider_help")
-	c.Text(draw.Pt{X: 598, Y: 650}, draw.SmallText.To(draw.Right), th.Ink, help)
-	x := 598 - c.Measure(draw.SmallText, help) - 8
-	c.Arrow(draw.Pt{X: x - 19, Y: 646}, draw.Pt{X: x - 31, Y: 646}, draw.Head)
-	c.Arrow(draw.Pt{X: x - 13, Y: 646}, draw.Pt{X: x - 1, Y: 646}, draw.Head)
-	return x - 34
+	c.Text(draw.Pt{X: helpEnd, Y: helpY}, draw.SmallText.To(draw.Right), th.Ink, help)
+	x, y := helpEnd-c.Measure(draw.SmallText, help)-8, helpY-4.0
+	c.Arrow(draw.Pt{X: x - 19, Y: y}, draw.Pt{X: x - 31, Y: y}, draw.Head)
+	c.Arrow(draw.Pt{X: x - 13, Y: y}, draw.Pt{X: x - 1, Y: y}, draw.Head)
 }
 
 func (b *bench) notice() string {

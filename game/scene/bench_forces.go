@@ -5,9 +5,12 @@ import (
 	"evenwear/game/play"
 )
 
-// forceScales are the scales a force arrow may have [unit/kN]; the first at
-// which the piston's arrow stands in its hollow is taken.
-var forceScales = [...]float64{22, 10, 5, 2}
+// forceScales are the scales a force arrow may have [unit/kN], close enough that
+// a starving pad's arrow stays visibly shorter; the first at which the piston's
+// arrow stands in its hollow is taken.
+var forceScales = [...]float64{22, 16, 11, 8, 6, 5, 4, 3, 2}
+
+const forceRoom = 84.0 // [unit] for the longest arrow
 
 // scaleKN is the scale of the force arrows [unit/kN].
 func (b *bench) scaleKN() float64 { return forceScales[b.kN] }
@@ -15,12 +18,11 @@ func (b *bench) scaleKN() float64 { return forceScales[b.kN] }
 // fitForces goes to a smaller scale when an arrow has outgrown its place. It
 // goes back only between presses.
 func (b *bench) fitForces() {
-	v := &b.view.Now
-	most := max(v.Half[0][0]+v.Half[0][1], v.Half[1][0]+v.Half[1][1])
+	most := max(b.view.Balance[0], b.view.Balance[1])
 	if !b.pressed() {
 		b.kN = 0
 	}
-	for b.kN < len(forceScales)-1 && most*forceScales[b.kN] > 84 {
+	for b.kN < len(forceScales)-1 && most*forceScales[b.kN] > forceRoom {
 		b.kN++
 	}
 }
@@ -28,25 +30,30 @@ func (b *bench) fitForces() {
 // forces draws the arrows on body, piston and pads to scale, each with its figure.
 func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 	th, k := c.Theme, b.scaleKN()
-	in, out := v.Half[0][0]+v.Half[0][1], v.Half[1][0]+v.Half[1][1]
+	in, out := b.view.Balance[0], b.view.Balance[1] // as in table and balance
 	st := draw.LabelText
 	if in >= 0.005 {
 		at := p.inner(axisBB, 28, 0)
 		c.BlockArrow(at, draw.Pt{X: 1}, in*k, th.Ink, true)
-		c.Text(draw.Pt{X: p.piston + 34, Y: axisBB - 15}, st, th.Ink, b.fill("bench_sheet.kn", "n", b.num(in, 2)))
+		y, style := axisBB-15.0, st
+		if p.narrow() {
+			y, style = axisBB-9, draw.SmallText // between the arrow's head and the wall
+		}
+		c.Text(draw.Pt{X: p.piston + 34, Y: y}, style, th.Ink, b.fill("bench_sheet.kn", "n", b.num(in, 2)))
 	}
 	// What pushes the body back is what pushes the piston out.
-	if f := b.view.Balance[0]; f >= 0.005 {
+	if in >= 0.005 {
 		root := p.body(axisBB, -21, -29)
-		tip, drawn := c.BlockArrow(root, draw.Pt{X: -1}, f*k, th.Ink, false)
+		tip, drawn := c.BlockArrow(root, draw.Pt{X: -1}, in*k, th.Ink, false)
 		if !drawn {
 			tip = root
 		}
-		figure := b.fill("bench_sheet.kn", "n", b.num(f, 2))
-		if tip.X-3-c.Measure(st, figure) > 264 {
+		figure := b.fill("bench_sheet.kn", "n", b.num(in, 2))
+		if w := c.Measure(st, figure); tip.X-3-w > 264 {
 			c.Text(draw.Pt{X: tip.X - 3, Y: tip.Y + 5}, st.To(draw.Right), th.Ink, figure)
-		} else {
-			c.Text(draw.Pt{X: max(tip.X, 264), Y: tip.Y - 11}, st, th.Ink, figure)
+		} else { // above the arrow, clear of the body's edge however it leans
+			x := min(max(tip.X, 264), p.body(axisBB, -27, -29+8).X-w, p.body(axisBB, -27, -29+24).X-w)
+			c.Text(draw.Pt{X: x, Y: tip.Y - 11}, st, th.Ink, figure)
 		}
 	}
 	if out >= 0.005 {
@@ -74,9 +81,9 @@ func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 				tip.X -= length
 			}
 		}
-		y := root.Y + 5
+		y := min(root.Y+5, axisBB-128) // above the label of the bleed screw
 		if i == 1 {
-			y += 19 // below the label of the bolt
+			y = axisBB + 157 // below the label of the bolt
 		}
 		c.Text(draw.Pt{X: tip.X - 6, Y: y}, st.To(draw.Right), th.Ink, b.fill("bench_sheet.kn", "n", b.num(f, 2)))
 	}

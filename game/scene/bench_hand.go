@@ -11,7 +11,7 @@ import (
 // Handle answers one event: first what is in focus, then the letters.
 func (b *bench) Handle(e widget.Event) {
 	if e.Kind == widget.KeyDown && e.Key == "Esc" && b.drawer {
-		b.swapDrawer()
+		b.shut()
 		b.look()
 		return
 	}
@@ -46,7 +46,7 @@ func (b *bench) handleSlider(e widget.Event) bool {
 	focus := b.targets.Focus
 	if e.Kind == widget.KeyDown {
 		arrow := e.Key == "Left" || e.Key == "Right"
-		if focus != idSlider && (!arrow || focus == idShare || focus == idList) {
+		if focus != idSlider && (!arrow || focus == idShare && b.view.Predict.Open || focus == idList) {
 			return false
 		}
 		b.slider.Focused = true
@@ -90,7 +90,7 @@ func (b *bench) handleShare(e widget.Event) bool {
 	case widget.PointerUp:
 		b.holdShare = false
 	case widget.KeyDown:
-		if b.targets.Focus != idShare {
+		if b.targets.Focus != idShare || !b.view.Predict.Open {
 			return false
 		}
 		step := 1.0
@@ -146,9 +146,9 @@ func (b *bench) say(percent float64) {
 
 // do gives an act to the bench; a refusal stands on the sheet as its notice.
 func (b *bench) do(a play.Act) {
-	b.refused = ""
+	b.refused, b.again = "", 0
 	if err := b.src.Do(a); err != nil {
-		b.refused = err.Error()
+		b.refused, b.said = err.Error(), ""
 	}
 	b.look()
 	if b.app.Calm && b.refused == "" {
@@ -163,25 +163,35 @@ func (b *bench) press() {
 	b.do(play.Act{Do: play.Press})
 }
 
-// pressAgain lets go and presses, so that a prediction is met by a whole press.
+// pressAgain lets go and, when the car has come to rest, presses: a whole press.
 func (b *bench) pressAgain() {
 	if b.view.Down {
 		b.do(play.Act{Do: play.Press})
+		b.again = againAfter
+		return
 	}
 	b.press()
 }
+
+const againAfter = 700 // [ms] of the car: pads are back from the disc
 
 func (b *bench) newPress() { b.kN, b.limit, b.scaled = 0, 80, false }
 
 func (b *bench) leave() { b.app.ShowCover() }
 
 // Advance lets the car move on. Words are asked for again only when a computed
-// share or a notice has come.
+// share or a notice has come, or a share can be said again.
 func (b *bench) Advance(ms int) {
-	computed, notice := b.view.Predict.Computed, b.view.Notice
+	was, notice := b.view.Predict, b.view.Notice
 	b.src.Advance(int64(ms))
 	b.src.Numbers(b.view)
-	if b.view.Predict.Computed != computed || b.view.Notice != notice {
+	if b.again > 0 && b.view.Foot == 0 {
+		if b.again -= float64(ms) / max(b.view.Slow, 1); b.again <= 0 {
+			b.press()
+			return
+		}
+	}
+	if b.view.Predict.Computed != was.Computed || b.view.Predict.Open != was.Open || b.view.Notice != notice {
 		b.look()
 		return
 	}

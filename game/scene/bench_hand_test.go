@@ -1,6 +1,7 @@
 package scene
 
 import (
+	"errors"
 	"testing"
 
 	"evenwear/game/draw"
@@ -21,9 +22,13 @@ func (h *heardBench) Do(a play.Act) error {
 	switch a.Do {
 	case play.Press:
 		v.Down = !v.Down
+		v.Predict.Open = !v.Down
 	case play.Foot:
 		v.Wanted = a.N
 	case play.Say:
+		if !v.Predict.Open {
+			return errors.New("let go first")
+		}
 		v.Predict.Said = a.N
 	case play.Rub:
 		v.Predict.Said = -1
@@ -81,6 +86,24 @@ func TestKeyboardAlone(t *testing.T) {
 	want("→", play.Act{Do: play.Foot, N: 41})
 	a.Handle(widget.Event{Kind: widget.KeyDown, Key: "Left", Shift: true})
 	want("Shift ←", play.Act{Do: play.Foot, N: 31})
+	a.Handle(widget.Event{Kind: widget.TextIn, Rune: '5'})
+	if b.notice() != "let go first" || b.view.Predict.Said >= 0 {
+		t.Errorf("a figure while pressed: said %g, notice %q", b.view.Predict.Said, b.notice())
+	}
+	a.Handle(key("Right"))
+	want("→ while nothing can be predicted", play.Act{Do: play.Foot, N: 32})
+	a.Handle(key("Enter"))
+	want("Press again lets go", play.Act{Do: play.Press})
+	a.Advance(300)
+	if !b.view.Predict.Open {
+		t.Error("pressed before the car came to rest")
+	}
+	a.Advance(500)
+	if b.view.Predict.Open {
+		t.Error("Press again did not press")
+	}
+	a.Handle(key("Space"))
+	want("Space", play.Act{Do: play.Press})
 	for _, r := range "93" {
 		a.Handle(widget.Event{Kind: widget.TextIn, Rune: r})
 	}
@@ -122,8 +145,23 @@ func TestKeyboardAlone(t *testing.T) {
 	a.Handle(key("Enter"))
 	want("a place of a cause", play.Act{Do: play.Put, What: "pins_dry@front_right"})
 	a.Handle(key("Esc"))
-	if b.drawer {
-		t.Error("Esc did not shut the drawer")
+	if !b.drawer || b.opened != "" || b.rows[b.list.Selected].cause != "pins_dry" {
+		t.Error("Esc did not go back from the places to their cause")
+	}
+	a.Handle(key("2"))
+	want("2 in the drawer", play.Act{Do: play.Wheel, What: "rear_left"})
+	a.Handle(key("6"))
+	want("6 in the drawer", play.Act{Do: play.Slow, N: 4})
+	a.Handle(key("T"))
+	want("T", play.Act{Do: play.Turn, N: 1})
+	a.Handle(key("Home")) // the list has lost nothing: ↓ is its own wherever the focus is
+	a.Handle(key("Down"))
+	if b.targets.Focus != idList {
+		t.Errorf("↓ went to %q", b.targets.Focus)
+	}
+	a.Handle(key("Esc"))
+	if b.drawer || a.scene != Scene(b) {
+		t.Error("Esc did not shut the drawer only")
 	}
 	a.Handle(key("Esc"))
 	if a.scene == Scene(b) {
@@ -144,13 +182,17 @@ func TestPointerAlone(t *testing.T) {
 		a.Handle(widget.Event{Kind: widget.PointerMove, At: draw.Pt{X: slideAt(150), Y: 690}, Touch: touch})
 		want("dragging the slider", play.Act{Do: play.Foot, N: 150})
 		a.Handle(widget.Event{Kind: widget.PointerUp, At: draw.Pt{X: slideAt(150), Y: 690}, Touch: touch})
-		point(a, draw.Pt{X: 700, Y: 670}, touch)
-		want("the pedal's key", play.Act{Do: play.Press})
 		point(a, draw.Pt{X: shareAt(70), Y: shareY - 4}, touch)
 		want("the scale", play.Act{Do: play.Say, N: 70})
+		point(a, draw.Pt{X: 700, Y: 670}, touch)
+		want("the pedal's key", play.Act{Do: play.Press})
+		point(a, draw.Pt{X: shareAt(30), Y: shareY - 4}, touch)
+		if b.view.Predict.Said != 70 || b.notice() == "" {
+			t.Errorf("touch %v: pressed, the scale took %g, notice %q", touch, b.view.Predict.Said, b.notice())
+		}
 		point(a, draw.Pt{X: 1020, Y: 610}, touch)
 		want("rub out", play.Act{Do: play.Rub})
-		point(a, draw.Pt{X: 614, Y: 35}, touch)
+		point(a, draw.Pt{X: 610, Y: 35}, touch)
 		want("upper pin stuck", play.Act{Do: play.Pin, What: "upper", Text: "stuck"})
 		point(a, draw.Pt{X: 980, Y: 35}, touch)
 		if !b.drawer {
@@ -161,7 +203,7 @@ func TestPointerAlone(t *testing.T) {
 		point(a, b.list.Row(2).Centre(), touch)
 		point(a, b.list.Row(3).Centre(), touch)
 		want("the first place of a cause", play.Act{Do: play.Put, What: "pins_dry@front_left"})
-		point(a, draw.Pt{X: 1060, Y: 112}, touch)
+		point(a, draw.Pt{X: 1180, Y: 112}, touch)
 		want("the other wheel", play.Act{Do: play.Wheel, What: "rear_left"})
 		point(a, draw.Pt{X: 1200, Y: 35}, touch)
 		if a.scene == Scene(b) {

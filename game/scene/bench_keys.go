@@ -30,12 +30,18 @@ const (
 )
 
 var (
-	barArea        = draw.Rect{X: 284, Y: 19, W: 976, H: 30}
+	barArea        = draw.Rect{X: 415, Y: 19, W: 845, H: 30}
 	predictKeyArea = draw.Rect{X: 946, Y: 588, W: 315, H: 43}
 	footKeyArea    = draw.Rect{X: 625, Y: 643, W: 164, H: 54}
 )
 
 var pinStates = [...]string{"free", "dry", "stuck"}
+
+// pinLetters are two rows of the keyboard, as the pins lie one over the other.
+var pinLetters = [2][3]string{{"Q", "W", "E"}, {"Z", "X", "C"}}
+
+// Where the keys of each pin begin, and where its name ends.
+var pinKeysX = [2]float64{420, 703}
 
 // keysNow lists every key as the bench stands and gives the targets afresh.
 func (b *bench) keysNow() {
@@ -47,14 +53,14 @@ func (b *bench) keysNow() {
 	}
 	for i, side := range [2]string{"upper", "lower"} {
 		for j, state := range pinStates {
-			k := widget.Key{Rect: draw.Rect{X: [2]float64{451, 723}[i] + 66*float64(j), Y: 24, W: 62, H: 22},
-				Label: b.word("bench_sheet.pin_" + state), Chosen: v.Now.Pins[i] == state}
+			k := widget.Key{Rect: draw.Rect{X: pinKeysX[i] + 78*float64(j), Y: 24, W: 75, H: 22},
+				Label: b.word("bench_sheet.pin_" + state), Letter: pinLetters[i][j], Chosen: v.Now.Pins[i] == state}
 			add(barCell, side+state, k, func() { b.do(play.Act{Do: play.Pin, What: side, Text: state}) })
 		}
 	}
-	add(barCell, "setup", widget.Key{Rect: draw.Rect{X: 932, Y: 24, W: 108, H: 22}, Label: b.word("bench_sheet.set_up"), Letter: "S", Chosen: b.drawer}, b.swapDrawer)
-	add(barCell, "parts", widget.Key{Rect: draw.Rect{X: 1050, Y: 24, W: 102, H: 22}, Label: b.word("bench_sheet.all_parts"), Letter: "L", Chosen: !b.bare}, func() { b.bare = !b.bare })
-	add(barCell, "leave", widget.Key{Rect: draw.Rect{X: 1160, Y: 24, W: 92, H: 22}, Label: b.word("bench_sheet.leave"), Letter: "Esc"}, b.leave)
+	add(barCell, "setup", widget.Key{Rect: draw.Rect{X: 944, Y: 24, W: 96, H: 22}, Label: b.word("bench_sheet.set_up"), Letter: "S", Chosen: b.drawer}, b.swapDrawer)
+	add(barCell, "parts", widget.Key{Rect: draw.Rect{X: 1045, Y: 24, W: 105, H: 22}, Label: b.word("bench_sheet.all_parts"), Letter: "L", Chosen: !b.bare}, func() { b.bare = !b.bare })
+	add(barCell, "leave", widget.Key{Rect: draw.Rect{X: 1155, Y: 24, W: 97, H: 22}, Label: b.word("bench_sheet.leave"), Letter: "Esc"}, b.leave)
 	if b.drawer {
 		b.drawerKeys(add)
 	} else {
@@ -78,12 +84,12 @@ func (b *bench) keysNow() {
 	if b.drawer {
 		b.targets.Add(widget.Target{ID: idList, Rect: b.list.Rect, Panel: drawerCell, Enabled: true})
 	} else {
-		b.targets.Add(widget.Target{ID: idShare, Rect: shareRect, Panel: predictCell, Enabled: true})
+		b.targets.Add(widget.Target{ID: idShare, Rect: shareRect, Panel: predictCell, Enabled: v.Predict.Open})
 	}
 }
 
-// shareRect is what answers the prediction: the scale with room for a finger.
-var shareRect = draw.Rect{X: shareX0 - 6, Y: shareY - 44, W: shareX1 - shareX0 + 12, H: 46}
+// shareRect is the field that takes the prediction: the scale with its figures.
+var shareRect = draw.Rect{X: 957, Y: 482, W: 296, H: 69}
 
 func (b *bench) drawKeys(cell int) func(c *draw.Canvas) {
 	return func(c *draw.Canvas) {
@@ -107,11 +113,21 @@ func (b *bench) keyStamp(cell int) func() uint64 {
 	}
 }
 
+const placeRoom = 228.0 // [unit] for the caliper's place and the cause
+
 // barStill letters what stands between the keys.
 func (b *bench) barStill(c *draw.Canvas) {
 	th := c.Theme
 	place := b.fill("bench_sheet.place", "wheel", b.word("bench_sheet.wheel_"+b.view.Wheel))
-	c.Text(draw.Pt{X: 146, Y: 41}, draw.LabelText, th.Ink, fit(c, b.lettering, place, draw.LabelText, 228))
-	c.Text(draw.Pt{X: 445, Y: 41}, draw.LabelText.To(draw.Right), th.Ink, b.word("bench_sheet.upper_pin"))
-	c.Text(draw.Pt{X: 717, Y: 41}, draw.LabelText.To(draw.Right), th.Ink, b.word("bench_sheet.lower_pin"))
+	y := 41.0
+	if b.view.Cause != "" { // what is in stands on the sheet, the drawer open or not
+		y = 33
+		c.Text(draw.Pt{X: 146, Y: 46}, draw.SmallText, th.Ink, fit(c, b.lettering, b.view.Cause, draw.SmallText, placeRoom))
+	}
+	c.Text(draw.Pt{X: 146, Y: y}, draw.LabelText, th.Ink, fit(c, b.lettering, place, draw.LabelText, placeRoom))
+	for i, id := range [2]string{"bench_sheet.upper_pin", "bench_sheet.lower_pin"} {
+		for j, line := range b.lines(c, b.word(id), draw.SmallText, 40) {
+			c.Text(draw.Pt{X: pinKeysX[i] - 6, Y: 33 + 13*float64(j)}, draw.SmallText.To(draw.Right), th.Ink, line)
+		}
+	}
 }

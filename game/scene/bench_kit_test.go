@@ -63,17 +63,22 @@ func caliper(t testing.TB, cond physics.WheelCondition, pins [2]string, mpa floa
 	return v, plot, ends
 }
 
-func testApp(t testing.TB, slate bool) *App {
+func words(t testing.TB) *assets.Words {
 	t.Helper()
-	words, err := assets.English()
+	w, err := assets.English()
 	if err != nil {
 		t.Fatal(err)
 	}
+	return w
+}
+
+func testApp(t testing.TB, slate bool) *App {
+	t.Helper()
 	fonts, err := assets.LoadFonts()
 	if err != nil {
 		t.Fatal(err)
 	}
-	return NewApp(Options{Words: words, Fonts: fonts, Slate: slate})
+	return NewApp(Options{Words: words(t), Fonts: fonts, Slate: slate})
 }
 
 // at puts a caliper on the bench under a foot [N] that gives mpa.
@@ -114,6 +119,7 @@ func (b *benchCar) at(t testing.TB, cond physics.WheelCondition, pins [2]string,
 			break
 		}
 	}
-	v.Predict = play.PredictView{Said: -1, Computed: -1, Question: "If both pins slide, what share of the inner force reaches the outer pad?"}
+	v.Predict = play.PredictView{Said: -1, Computed: -1, Open: foot == 0,
+		Question: words(t).Say("bench.question.none", "force", foot)}
 	return b
 }

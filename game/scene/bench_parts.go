@@ -34,10 +34,11 @@ func (b *bench) fluid(c *draw.Canvas, outline []draw.Pt, pressure float64) {
 
 // figureInFluid letters the pressure in the chamber, or in the hollow of the
 // piston with a leader where the chamber is too narrow for it.
-func (b *bench) figureInFluid(c *draw.Canvas, x, width, hollow, axis, pressure float64) {
+func (b *bench) figureInFluid(c *draw.Canvas, p *pose, hollow, axis, pressure float64) {
 	if b.halved {
 		return
 	}
+	x, width := (p.bore+p.piston)/2, p.piston-p.bore
 	th := c.Theme
 	n, unit := b.num(pressure, 2), b.word("bench_sheet.unit_mpa")
 	st := draw.LabelText.To(draw.Middle)
@@ -45,10 +46,14 @@ func (b *bench) figureInFluid(c *draw.Canvas, x, width, hollow, axis, pressure f
 		if b.pressed() {
 			return // the hollow carries the force; the table carries the pressure
 		}
-		c.Text(draw.Pt{X: hollow, Y: axis - 16}, st, th.Ink, n)
-		c.Text(draw.Pt{X: hollow, Y: axis + 26}, st, th.Ink, unit)
-		c.Line(draw.Pt{X: hollow - 20, Y: axis - 20}, draw.Pt{X: x, Y: axis - 20}, draw.Thin)
-		b.dot(c, draw.Pt{X: x, Y: axis - 20})
+		up, down := 16.0, 26.0
+		if p.narrow() {
+			up, down = 6, 17
+		}
+		c.Text(draw.Pt{X: hollow, Y: axis - up}, st, th.Ink, n)
+		c.Text(draw.Pt{X: hollow, Y: axis + down}, st, th.Ink, unit)
+		c.Line(draw.Pt{X: hollow - 20, Y: axis - up - 4}, draw.Pt{X: x, Y: axis - up - 4}, draw.Thin)
+		b.dot(c, draw.Pt{X: x, Y: axis - up - 4})
 		return
 	}
 	for i, s := range [2]string{n, unit} {
@@ -81,7 +86,7 @@ var hoseDash = []float64{5, 3}
 func (b *bench) pistonSection(c *draw.Canvas, p *pose, axis float64) {
 	at := func(dx, h float64) draw.Pt { return p.inner(axis, dx, h) }
 	r := p.radius
-	w := r - 14 // of the hollow
+	w := p.hollow()
 	hollow := []draw.Pt{at(25, w), at(pistonL, w), at(pistonL, -w), at(25, -w)}
 	c.Polygon(hollow, c.Theme.Paper)
 	cup := []draw.Pt{at(0, r), at(pistonL, r), at(pistonL, w), at(25, w), at(25, -w), at(pistonL, -w), at(pistonL, -r), at(0, -r)}

@@ -59,7 +59,7 @@ func (b *bench) pedalStill(c *draw.Canvas) {
 }
 
 var balanceNames = [4]string{"bench_sheet.balance_fluid", "bench_sheet.balance_fingers", "bench_sheet.balance_upper", "bench_sheet.balance_lower"}
-var balanceX = [4]float64{28, 83, 140, 197}
+var balanceX = [4]float64{28, 84, 140, 196}
 
 // A tableRow is one figure of the left column.
 type tableRow struct {
@@ -83,7 +83,7 @@ var tableRows = [8]tableRow{
 func (b *bench) tableFigures() [8]float64 {
 	v := b.view
 	return [8]float64{v.Pedal, v.Rod, v.Booster, v.Now.Pressure,
-		v.Now.Half[0][0] + v.Now.Half[0][1], v.Now.Half[1][0] + v.Now.Half[1][1], v.BodyEnds[0], v.BodyEnds[1]}
+		v.Balance[0], v.Balance[1], v.BodyEnds[0], v.BodyEnds[1]}
 }
 
 func (b *bench) tableMoving(c *draw.Canvas) {
@@ -95,7 +95,7 @@ func (b *bench) tableMoving(c *draw.Canvas) {
 // sumMoving letters the balance of the body: fluid = fingers + pins. The terms
 // are rounded as shown, so the last takes what rounding left.
 func (b *bench) sumMoving(c *draw.Canvas) {
-	st, ink := draw.LabelText, c.Theme.Ink
+	st, ink := draw.SmallText, c.Theme.Ink
 	terms := b.view.Balance
 	// A sum of rounded terms may miss the rounded sum by a last figure.
 	left := hundredth(terms[0]) - hundredth(terms[1]) - hundredth(terms[2])
@@ -105,7 +105,7 @@ func (b *bench) sumMoving(c *draw.Canvas) {
 	for i, x := range terms {
 		c.Text(draw.Pt{X: balanceX[i], Y: 607}, st, ink, b.num(x, 2))
 		if i > 0 {
-			c.Text(draw.Pt{X: balanceX[i] - 11, Y: 607}, st.To(draw.Middle), ink, [4]string{"", "=", "+", "+"}[i])
+			c.Text(draw.Pt{X: balanceX[i] - 9, Y: 607}, st.To(draw.Middle), ink, [4]string{"", "=", "+", "+"}[i])
 		}
 	}
 }
@@ -165,7 +165,11 @@ func (b *bench) pedalMoving(c *draw.Canvas) {
 		c.BlockArrow(pad.Add(d.Mul(l)), d.Mul(-1), l, th.Ink, true)
 		c.Text(draw.Pt{X: 106, Y: 349}, draw.SmallText, th.Ink, b.fill("bench_sheet.pedal_scale", "n", b.num(n, 0)))
 	}
-	c.Text(draw.Pt{X: 106, Y: 332}, draw.ValueText, th.Ink, b.fill("bench_sheet.foot", "n", b.num(v.Foot, 0)))
+	foot := b.word("bench_sheet.foot_off")
+	if v.Foot > 0 {
+		foot = b.fill("bench_sheet.foot", "n", b.num(v.Foot, 0))
+	}
+	c.Text(draw.Pt{X: 106, Y: 332}, draw.ValueText, th.Ink, foot)
 }
 
 // swing turns a place of the pedal about its pivot by a [rad], foot forwards.

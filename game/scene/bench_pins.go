@@ -109,7 +109,7 @@ func (b *bench) pinsMoving(c *draw.Canvas, p *pose, v *play.CaliperView) {
 		b.pin(c, p, i, v)
 	}
 	c.Line(at(-45, 0), draw.Pt{X: p.fingers + 72, Y: axisBB}, draw.Centre)
-	b.figureInFluid(c, (p.bore+p.piston)/2, p.piston-p.bore, p.piston+66, axisBB, v.Pressure)
+	b.figureInFluid(c, p, p.piston+66, axisBB, v.Pressure)
 }
 
 // pin draws one guide pin: bolt, sleeve, boot, and what is in its bore.

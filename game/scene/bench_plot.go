@@ -50,14 +50,11 @@ func nice(x, lo float64) float64 {
 	}
 }
 
-// span is the time the plots show [s]: 4, doubled until the press fits.
-func (b *bench) span() float64 {
-	t := 4.0
-	for b.view.Time > t && t < 4096 {
-		t *= 2
-	}
-	return t
-}
+// plotSpan is the time the plots show [s]; a longer press scrolls through it.
+const plotSpan = 4.0
+
+// begin is the time at the left end of the plots [s].
+func (b *bench) begin() float64 { return max(0, b.view.Time-plotSpan) }
 
 func (b *bench) plotMoving(c *draw.Canvas) {
 	th, v := c.Theme, b.view
@@ -66,18 +63,18 @@ func (b *bench) plotMoving(c *draw.Canvas) {
 		s := &v.Plot[i]
 		pMax, fMax = max(pMax, s.Pressure), max(fMax, s.Inner, s.Outer)
 	}
-	pTop, fTop, span := nice(pMax, 2), nice(fMax, 3), b.span()
+	pTop, fTop, begin := nice(pMax, 2), nice(fMax, 3), b.begin()
 	b.headingWithUnit(c, 212, "bench_sheet.plot_force", "bench_sheet.unit_kn")
-	b.axes(c, plotPTop, plotPFoot, pTop, span)
-	b.axes(c, plotFTop, plotFFoot, fTop, span)
-	p := axisOf(plotPTop, plotPFoot, pTop, span)
-	f := axisOf(plotFTop, plotFFoot, fTop, span)
+	b.axes(c, plotPTop, plotPFoot, pTop, begin)
+	b.axes(c, plotFTop, plotFFoot, fTop, begin)
+	p := axisOf(plotPTop, plotPFoot, pTop, begin)
+	f := axisOf(plotFTop, plotFFoot, fTop, begin)
 
 	b.trace(c, p, func(s *play.BenchSample) float64 { return s.Pressure }, draw.Visible)
 	b.trace(c, f, func(s *play.BenchSample) float64 { return s.Inner }, draw.Visible)
 	b.trace(c, f, func(s *play.BenchSample) float64 { return s.Outer }, draw.Pen{Width: 2.1, Dash: outerDash})
 	for _, share := range [3]float64{0.45, 0.67, 0.86} { // rings tell the outer trace from the inner in grey
-		if t := v.Time * share; len(v.Plot) > 2 {
+		if t := begin + (v.Time-begin)*share; len(v.Plot) > 2 {
 			s := sampleAt(v.Plot, t)
 			c.Circle(f.at(s.Time, s.Outer), 4, &th.Paper, draw.Thin.Wide(1.6))
 		}
@@ -113,15 +110,17 @@ func (b *bench) legend(c *draw.Canvas) {
 }
 
 // A plotAxis turns a time and a value into a place.
-type plotAxis struct{ x, y, foot float64 }
+type plotAxis struct{ begin, x, y, foot float64 }
 
-func axisOf(top, foot, most, span float64) plotAxis {
-	return plotAxis{x: (plotX1 - plotX0) / span, y: (foot - top) / most, foot: foot}
+func axisOf(top, foot, most, begin float64) plotAxis {
+	return plotAxis{begin: begin, x: (plotX1 - plotX0) / plotSpan, y: (foot - top) / most, foot: foot}
 }
 
-func (a plotAxis) at(t, v float64) draw.Pt { return draw.Pt{X: plotX0 + t*a.x, Y: a.foot - v*a.y} }
+func (a plotAxis) at(t, v float64) draw.Pt {
+	return draw.Pt{X: plotX0 + (t-a.begin)*a.x, Y: a.foot - v*a.y}
+}
 
-func (b *bench) axes(c *draw.Canvas, top, foot, most, span float64) {
+func (b *bench) axes(c *draw.Canvas, top, foot, most, begin float64) {
 	st, ink := draw.SmallText, c.Theme.Ink
 	steps := int(math.Round(most))
 	for steps > 5 {
@@ -140,10 +139,11 @@ func (b *bench) axes(c *draw.Canvas, top, foot, most, span float64) {
 		}
 		c.Text(draw.Pt{X: plotX0 - 9, Y: y + 5}, st.To(draw.Right), ink, b.num(n, d))
 	}
-	for i := range 5 {
-		x := plotX0 + (plotX1-plotX0)*float64(i)/4
+	a := axisOf(top, foot, most, begin)
+	for t := math.Ceil(begin); t <= begin+plotSpan; t++ { // whole seconds, going by with the trace
+		x := a.at(t, 0).X
 		c.Line(draw.Pt{X: x, Y: foot}, draw.Pt{X: x, Y: foot + 4}, draw.Thin)
-		c.Text(draw.Pt{X: x, Y: foot + 18}, st.To(draw.Middle), ink, b.num(span*float64(i)/4, 0))
+		c.Text(draw.Pt{X: x, Y: foot + 18}, st.To(draw.Middle), ink, b.num(t, 0))
 	}
 	c.Polyline([]draw.Pt{{X: plotX0, Y: top}, {X: plotX0, Y: foot}, {X: plotX1, Y: foot}}, draw.Thin.Wide(1.6))
 }
@@ -164,6 +164,9 @@ func (b *bench) thin(a plotAxis, apart float64, of func(*play.BenchSample) float
 	for i := range b.view.Plot {
 		s := &b.view.Plot[i]
 		q := a.at(s.Time, of(s))
+		if s.Time < a.begin {
+			continue
+		}
 		if k := len(pts); k > 0 && i < n-1 && q.X-pts[k-1].X < apart && math.Abs(q.Y-pts[k-1].Y) < 6*apart {
 			continue
 		}

@@ -118,6 +118,11 @@ func (p *pose) pin(i int) float64 {
 	return p.pinAt
 }
 
+// hollow is the half height of the piston's hollow; narrow says that a figure in
+// it stands close to the arrow.
+func (p *pose) hollow() float64 { return p.radius - 14 }
+func (p *pose) narrow() bool    { return p.hollow() < 30 }
+
 // pad is the half height of a backing plate: it stands between the pins.
 func (p *pose) pad() float64 { return min(107, p.pinAt-26) }
 

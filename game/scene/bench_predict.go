@@ -4,17 +4,18 @@ import (
 	"math"
 
 	"evenwear/game/draw"
+	"evenwear/game/play"
 	"evenwear/game/widget"
 )
 
-// The prediction: asked before the pedal moves, answered on a scale, compared
-// when the press is over.
+// The prediction: asked for the force that is set, answered on a scale while the
+// pedal is at rest, compared when the press stands still.
 
 var predictArea = draw.Rect{X: 946, Y: 438, W: 315, H: 150}
 
 const (
-	shareX0, shareX1 = 966.0, 1238.0
-	shareY           = 528.0
+	shareX0, shareX1 = 978.0, 1228.0
+	shareY           = 530.0
 )
 
 func (b *bench) predictStill(c *draw.Canvas) {
@@ -27,9 +28,32 @@ func shareAt(percent float64) float64 { return shareX0 + (shareX1-shareX0)*perce
 func (b *bench) predictMoving(c *draw.Canvas) {
 	th, p := c.Theme, &b.view.Predict
 	for i, line := range b.lines(c, p.Question, draw.SentenceText, 292) {
-		if i < 3 {
+		if i < 2 {
 			c.Text(draw.Pt{X: 957, Y: 455 + 17*float64(i)}, draw.SentenceText, th.Ink, line)
 		}
+	}
+	b.shareField(c, p)
+	for i, line := range b.lines(c, p.Comment, draw.SentenceText.At(14), 296) {
+		if i < 2 {
+			c.Text(draw.Pt{X: 957, Y: 568 + 17*float64(i)}, draw.SentenceText.At(14), th.Ink, line)
+		}
+	}
+}
+
+// shareField draws the field with its scale, what was said and what was computed.
+// While the pedal is pressed it takes nothing and is dashed.
+func (b *bench) shareField(c *draw.Canvas, p *play.PredictView) {
+	th := c.Theme
+	field := widget.Chamfered(shareRect)
+	c.Polygon(field[:], th.Panel)
+	if p.Open {
+		c.Outline(field[:], draw.Visible.In(th.Key))
+	} else {
+		c.Outline(field[:], draw.Hidden.In(th.Graphite))
+	}
+	if b.targets.Focus == idShare {
+		ring := widget.Chamfered(shareRect.Inset(-4))
+		c.Outline(ring[:], draw.Thin.In(th.Key).Wide(1.4))
 	}
 	c.Line(draw.Pt{X: shareX0, Y: shareY}, draw.Pt{X: shareX1, Y: shareY}, draw.Thin.Wide(1.8))
 	for i := range 11 {
@@ -40,37 +64,30 @@ func (b *bench) predictMoving(c *draw.Canvas) {
 		}
 		c.Line(draw.Pt{X: x, Y: shareY - h}, draw.Pt{X: x, Y: shareY}, draw.Thin)
 	}
-	if b.targets.Focus == idShare {
-		ring := widget.Chamfered(shareRect.Inset(-4))
-		c.Outline(ring[:], draw.Thin.In(th.Key).Wide(1.4))
-	}
 	said, got := p.Said >= 0, p.Computed >= 0
 	sx, gx := shareAt(clamp(p.Said, 0, 100)), shareAt(clamp(p.Computed, 0, 100))
+	mine := b.fill("bench_sheet.unit_percent_of", "n", b.num(p.Said, 0))
+	half, x := c.Measure(draw.HandText, mine)/2, sx
+	if got && math.Abs(sx-gx) < half+6 {
+		x += math.Copysign(half+6, sx-gx)
+	}
+	x = clamp(x, shareRect.X+3+half, shareRect.X+shareRect.W-12-half)
+	if said {
+		c.Pencil([]draw.Pt{{X: sx - 6, Y: 508}, {X: sx, Y: 525}, {X: sx + 6, Y: 507}})
+		c.Text(draw.Pt{X: x, Y: 502}, draw.HandText.To(draw.Middle), th.Graphite, mine)
+	}
 	if got {
 		c.Polygon([]draw.Pt{{X: gx, Y: shareY - 1}, {X: gx - 6, Y: shareY - 21}, {X: gx + 6, Y: shareY - 21}}, th.Ink)
 		s := b.fill("bench_sheet.computed", "n", b.num(p.Computed, 0))
 		w := c.Measure(draw.LabelText, s)
-		x := gx - w/2
-		if said && math.Abs(sx-gx) < w/2+16 { // make room for the learner's own figure
+		at := clamp(gx-w/2, shareRect.X+4, shareRect.X+shareRect.W-12-w)
+		if said && at < x+half+5 && at+w > x-half-5 { // make room for the learner's own figure
 			if sx < gx {
-				x = gx - 4
+				at = x + half + 5
 			} else {
-				x = gx + 4 - w
+				at = x - half - 5 - w
 			}
 		}
-		c.Text(draw.Pt{X: clamp(x, 954, 1256-w), Y: 501}, draw.LabelText, th.Ink, s)
-	}
-	if said {
-		c.Pencil([]draw.Pt{{X: sx - 6, Y: 506}, {X: sx, Y: 523}, {X: sx + 6, Y: 505}})
-		x := sx
-		if got && math.Abs(sx-gx) < 20 {
-			x += math.Copysign(14, sx-gx)
-		}
-		c.Text(draw.Pt{X: clamp(x, 962, 1246), Y: 500}, draw.HandText.To(draw.Middle), th.Graphite, b.num(p.Said, 0))
-	}
-	for i, line := range b.lines(c, p.Comment, draw.SentenceText.At(14), 296) {
-		if i < 2 {
-			c.Text(draw.Pt{X: 957, Y: 566 + 17*float64(i)}, draw.SentenceText.At(14), th.Ink, line)
-		}
+		c.Text(draw.Pt{X: at, Y: 503}, draw.LabelText, th.Ink, s)
 	}
 }

@@ -27,5 +27,5 @@ func (b *bench) Still(c *draw.Canvas) {
 // StillStamp changes with the car and the wheel on the bench.
 func (b *bench) StillStamp() uint64 {
 	v := b.view
-	return uint64(newStamp.text(v.Title.Car).text(v.Wheel).flag(v.Vented).num(v.Disc, 1).num(v.PinAt, 0.1).num(v.Now.DiscThickness, 0.05).num(v.Ratio, 0.05).flag(b.bare).flag(b.drawer))
+	return uint64(newStamp.text(v.Title.Car).text(v.Wheel).text(v.Cause).flag(v.Vented).num(v.Disc, 1).num(v.PinAt, 0.1).num(v.Now.DiscThickness, 0.05).num(v.Ratio, 0.05).flag(b.bare).flag(b.drawer))
 }

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"evenwear/game/draw/drawtest"
+	"evenwear/game/play"
 	"evenwear/physics"
 )
 
@@ -12,9 +13,9 @@ var stuckUpper = physics.WheelCondition{PinFriction: [2]float64{20000, 0}}
 
 func stuckBench(t testing.TB) *benchCar {
 	b := new(benchCar).at(t, stuckUpper, [2]string{"stuck", "free"}, 33, 1.28)
-	b.view.Predict.Question = "If the upper pin cannot slide, what share of the inner force reaches the outer pad?"
+	b.view.Predict.Question = words(t).Say("bench.question.upper", "force", "33")
 	b.view.Predict.Said, b.view.Predict.Computed = 93, 100*b.view.Balance[1]/b.view.Balance[0]
-	b.view.Predict.Comment = "24 too high. The stuck pin takes 0.84 kN that never reaches the outer pad."
+	b.view.Predict.Comment = words(t).Say("bench.too_high", "off", "24", "computed", "69", "force", "33") + " " + words(t).Say("bench.pins_take", "force", "0.84")
 	return b
 }
 
@@ -39,8 +40,8 @@ func TestBenchPictures(t *testing.T) {
 }
 
 func TestCoverPicture(t *testing.T) {
-	words := testApp(t, false)
-	a := NewApp(Options{Words: words.words, Fonts: words.fonts, Cover: Cover{
+	like := testApp(t, false)
+	a := NewApp(Options{Words: like.words, Fonts: like.fonts, Cover: Cover{
 		Bench:  func(*App) (Scene, error) { return nil, nil },
 		Resume: func() *Offer { return &Offer{Name: "A long pedal after the holiday, 24 minutes spent"} },
 		Jobs: []Offer{{Name: "It pulls to the right when I brake", Detail: "compact hatchback"},
@@ -53,7 +54,12 @@ func TestCoverPicture(t *testing.T) {
 func TestDrawerPicture(t *testing.T) {
 	a, b, h := heard(t)
 	h.view.Groups[0].Causes[0].Places[0].Chosen = true
-	h.view.Cause = "pins dry, front left"
+	h.view.Cause = "pins dry"
+	h.view.ByHand = true
+	h.view.Wheels = nil
+	for _, w := range []string{"front left", "front right", "rear left", "rear right"} {
+		h.view.Wheels = append(h.view.Wheels, play.Action{Label: w, Enabled: true, Chosen: w == "front left"})
+	}
 	a.Handle(key("S"))
 	b.opened = "pins_dry"
 	b.look()
