@@ -39,7 +39,7 @@ func (s *debrief) drawWait(c *draw.Canvas) {
 	w, th := s.waiting(), c.Theme
 	x := waitBar.X
 	c.Text(draw.Pt{X: x, Y: 180}, draw.HeadingText, th.Ink, s.word("debrief_sheet.waiting"))
-	y := s.block(c, draw.Pt{X: x, Y: 210}, draw.SentenceText, w.Text, waitBar.W, 1)
+	s.block(c, draw.Pt{X: x, Y: 210}, draw.SentenceText, w.Text, waitBar.W, 1)
 	share := min(max(w.Share, 0), 1)
 	done := draw.Rect{X: x, Y: waitBar.Y, W: waitBar.W * share, H: waitBar.H}.Corners()
 	ground := th.Panel
@@ -52,7 +52,7 @@ func (s *debrief) drawWait(c *draw.Canvas) {
 	}
 	c.Text(draw.Pt{X: x + waitBar.W, Y: waitBar.Y + waitBar.H + 24}, draw.ValueText.To(draw.Right), th.Ink,
 		s.words.Say("debrief.percent", "percent", s.num(100*share, 0)))
-	y = waitBar.Y + waitBar.H + 24
+	y := waitBar.Y + waitBar.H + 24
 	if w.Error == "" {
 		s.block(c, draw.Pt{X: x, Y: y}, draw.SentenceText.At(14), s.word("debrief_sheet.kept"), 560, 3)
 		return
