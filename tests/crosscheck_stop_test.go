@@ -10,8 +10,8 @@ import (
 
 // TestStopAgainstSciPy holds whole stops from 100 km/h in the program's steps of
 // 1 ms to SciPy's Radau solution of pedal, lines, calipers on turning discs, tyres
-// and road as one stiff equation (crosscheck/stop.py): way, time and greatest
-// pressure within 0.5 %, and the same wheels lock.
+// and road as one stiff equation (crosscheck/stop.py): way and time within 0.5 %,
+// and the same wheels lock.
 func TestStopAgainstSciPy(t *testing.T) {
 	const source = "SciPy solve_ivp Radau, crosscheck/stop.py"
 	_, rows := published.Figures(t, "crosscheck/stop.csv")
