@@ -12,7 +12,7 @@ import (
 const (
 	mendPress  = 3 * physics.Megapascal // [Pa] a firm stop
 	mendForce  = 0.05                   // [1] of what each pad presses
-	mendDrag   = 50.0                   // [N] left on a pad once the pedal is free and the disc has turned
+	mendDrag   = 10.0                   // [N] left on half a pad once the pedal is free and the disc has turned
 	mendRunout = 30e-6                  // [m]
 	mendThick  = 6e-6                   // [m] thickness variation
 	mendTravel = 3 * physics.Millimetre // [m] of the pedal at travelFoot

@@ -23,6 +23,7 @@ func TestMended(t *testing.T) {
 		{"a trace of rust", func(c *physics.Condition) { c.Wheels[0].PinFriction = [2]float64{5, 5} }, true},
 		{"dry pins", func(c *physics.Condition) { c.Wheels[0].PinFriction = [2]float64{120, 120} }, false},
 		{"seized pins that were eased", func(c *physics.Condition) { c.Wheels[0].PinFriction = [2]float64{1000, 1000} }, false},
+		{"one seized pin that was eased", func(c *physics.Condition) { c.Wheels[0].PinFriction[physics.Upper] = 150 }, false},
 		{"one pin fast", func(c *physics.Condition) { c.Wheels[3].PinFriction[physics.Lower] = 20000 }, false},
 		{"piston corroded", func(c *physics.Condition) { c.Wheels[1].SealFriction, c.Wheels[1].SealRate = 2400, 19e6 }, false},
 		{"a small leak", func(c *physics.Condition) { c.Wheels[2].Leak = 100e-12 }, false},
