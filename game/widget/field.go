@@ -68,13 +68,30 @@ func (f *NumberField) typed(r rune) bool {
 // Draw draws the field and the learner's figure in pencil.
 func (f *NumberField) Draw(c *draw.Canvas) {
 	edge(c, f.Rect, false, f.Focused, false)
-	st := draw.HandText.At(20)
+	st, text := f.lettered(c)
 	x, y := f.Rect.X+f.Rect.W/2, f.Rect.Y+f.Rect.H/2+7
-	w := c.Measure(st, f.Text)
-	c.Text(draw.Pt{X: x - w/2, Y: y}, st, c.Theme.Graphite, f.Text)
+	w := c.Measure(st, text)
+	c.Text(draw.Pt{X: x - w/2, Y: y}, st, c.Theme.Graphite, text)
 	if f.Focused {
 		caret(c, x+w/2+4, f.Rect)
 	}
+}
+
+// lettered is the figure as it stands within the field: a long one in a smaller
+// hand, and of one that is still too long its end, where the next figure goes.
+func (f *NumberField) lettered(c *draw.Canvas) (draw.TextStyle, string) {
+	room := f.Rect.W - 22
+	for size := 20.0; size >= 13; size-- {
+		if st := draw.HandText.At(size); c.Measure(st, f.Text) <= room {
+			return st, f.Text
+		}
+	}
+	st, text := draw.HandText.At(13), f.Text
+	for text != "" && c.Measure(st, "…"+text) > room {
+		_, n := utf8.DecodeRuneInString(text)
+		text = text[n:]
+	}
+	return st, "…" + text
 }
 
 func caret(c *draw.Canvas, x float64, r draw.Rect) {

@@ -123,3 +123,21 @@ func TestRodKey(t *testing.T) {
 		}
 	}
 }
+
+// TestNumberFieldHoldsItsFigure: nothing that can be typed overruns the field,
+// and what was typed last stays in sight.
+func TestNumberFieldHoldsItsFigure(t *testing.T) {
+	c := testCanvas(t, draw.Paper)
+	for _, w := range []float64{64, 84, 120} {
+		for _, text := range []string{"", "8", "62.5", "-888.88", "888888888", "-88888888"} {
+			f := NumberField{Rect: draw.Rect{W: w, H: 30}, Text: text}
+			st, s := f.lettered(c)
+			if got := c.Measure(st, s); got > w-22 || st.Size < 13 {
+				t.Errorf("%q is %.1f units wide at %g in a field of %g", s, got, st.Size, w)
+			}
+			if n := len(text); n > 0 && s[len(s)-1] != text[n-1] {
+				t.Errorf("%q: the last figure is out of sight in %q", text, s)
+			}
+		}
+	}
+}
