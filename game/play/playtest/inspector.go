@@ -30,7 +30,7 @@ var Plans = []Plan{
 	{Job: "like_a_sponge", Wheels: []string{"front_right"}, Row: "air_in_caliper@front_right", Second: "air_in_caliper@front_left", Remedies: []string{"bleed_wheel@front_right"}, Release: "release.use"},
 	{Job: "morning_lamp", Wheels: nil, Row: "joint_weeping@rear_left", Second: "fluid_low_wear@car", Remedies: []string{"renew_joint@rear_left"}, Release: "release.use"},
 	{Job: "spring_service", Wheels: []string{"front_right"}, Row: "pin_seized@front_right.lower_pin", Second: "pin_seized@front_right.upper_pin", Remedies: []string{"renew_pins@front_right"}, Release: "release.use"},
-	{Job: "thirsty", Wheels: []string{"rear_right"}, Row: "piston_corroded@rear_right", Second: "pins_dry@rear_right", Remedies: []string{"renew_caliper@rear_right"}, Release: "release.use"},
+	{Job: "thirsty", Wheels: []string{"rear_right"}, Row: "piston_corroded@rear_right", Second: "pins_dry@rear_right", Remedies: []string{"refer@car"}, Release: "release.trip"},
 	{Job: "to_the_kerb", Wheels: []string{"front_right"}, Row: "pins_seized@front_right", Second: "pins_dry@front_right", Remedies: []string{"renew_pins@front_right"}, Release: "release.use"},
 	{Job: "warm_wheel", Wheels: []string{"front_left"}, Row: "pins_dry@front_left", Second: "pin_seized@front_left.upper_pin", Remedies: []string{"clean_pins_silicone@front_left"}, Release: "release.use"},
 	{Job: "yearly_look", Wheels: []string{"front_left"}, Row: "honestly_worn@car", Second: "fluid_low_wear@car", Release: "release.use"},
