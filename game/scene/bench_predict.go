@@ -67,27 +67,36 @@ func (b *bench) shareField(c *draw.Canvas, p *play.PredictView) {
 	said, got := p.Said >= 0, p.Computed >= 0
 	sx, gx := shareAt(clamp(p.Said, 0, 100)), shareAt(clamp(p.Computed, 0, 100))
 	mine := b.fill("bench_sheet.unit_percent_of", "n", b.num(p.Said, 0))
-	half, x := c.Measure(draw.HandText, mine)/2, sx
-	if got && math.Abs(sx-gx) < half+6 {
-		x += math.Copysign(half+6, sx-gx)
-	}
-	x = clamp(x, shareRect.X+3+half, shareRect.X+shareRect.W-12-half)
+	s := b.fill("bench_sheet.computed", "n", b.num(p.Computed, 0))
+	x, at := shareFigures(p.Said, p.Computed, c.Measure(draw.HandText, mine), c.Measure(draw.LabelText, s))
 	if said {
 		c.Pencil([]draw.Pt{{X: sx - 6, Y: 508}, {X: sx, Y: 525}, {X: sx + 6, Y: 507}})
 		c.Text(draw.Pt{X: x, Y: 502}, draw.HandText.To(draw.Middle), th.Graphite, mine)
 	}
 	if got {
 		c.Polygon([]draw.Pt{{X: gx, Y: shareY - 1}, {X: gx - 6, Y: shareY - 21}, {X: gx + 6, Y: shareY - 21}}, th.Ink)
-		s := b.fill("bench_sheet.computed", "n", b.num(p.Computed, 0))
-		w := c.Measure(draw.LabelText, s)
-		at := clamp(gx-w/2, shareRect.X+4, shareRect.X+shareRect.W-12-w)
-		if said && at < x+half+5 && at+w > x-half-5 { // make room for the learner's own figure
-			if sx < gx {
-				at = x + half + 5
-			} else {
-				at = x - half - 5 - w
-			}
-		}
 		c.Text(draw.Pt{X: at, Y: 503}, draw.LabelText, th.Ink, s)
 	}
+}
+
+// shareFigures is where the two figures over the scale stand in the field: the
+// middle of the learner's, saidWide wide, and the left end of the computed one.
+// Close together they make room for each other. A figure below 0 is none.
+func shareFigures(said, computed, saidWide, wide float64) (middle, left float64) {
+	lo, hi := shareRect.X+4, shareRect.X+shareRect.W-12
+	sx, gx, half := shareAt(clamp(said, 0, 100)), shareAt(clamp(computed, 0, 100)), saidWide/2
+	middle, left = sx, clamp(gx-wide/2, lo, hi-wide)
+	both := said >= 0 && computed >= 0
+	if both && math.Abs(sx-gx) < half+6 {
+		middle += math.Copysign(half+6, sx-gx)
+	}
+	middle = clamp(middle, lo+half, hi-half)
+	if both && left < middle+half+5 && left+wide > middle-half-5 {
+		before, after := middle-half-5-wide, middle+half+5
+		left = before
+		if after+wide <= hi && (sx < gx || before < lo) {
+			left = after
+		}
+	}
+	return middle, left
 }

@@ -105,6 +105,25 @@ func TestPredictionFits(t *testing.T) {
 	}
 }
 
+// TestShareFiguresStandApart: whatever was said and computed, both figures stand
+// in the field and not on one another.
+func TestShareFiguresStandApart(t *testing.T) {
+	a, b := realBench(t)
+	for said := range 101 {
+		for computed := range 101 {
+			mine := a.sheet.Measure(draw.HandText, b.fill("bench_sheet.unit_percent_of", "n", strconv.Itoa(said)))
+			wide := a.sheet.Measure(draw.LabelText, b.fill("bench_sheet.computed", "n", strconv.Itoa(computed)))
+			x, left := shareFigures(float64(said), float64(computed), mine, wide)
+			if x-mine/2 < shareRect.X || x+mine/2 > shareRect.X+shareRect.W-10 || left < shareRect.X || left+wide > shareRect.X+shareRect.W-10 {
+				t.Errorf("said %d, computed %d: a figure leaves the field", said, computed)
+			}
+			if x-mine/2 < left+wide && x+mine/2 > left {
+				t.Errorf("said %d, computed %d: the figures overlap", said, computed)
+			}
+		}
+	}
+}
+
 // TestFiguresKeepTheirUnits: no label is broken between a figure and its unit.
 func TestFiguresKeepTheirUnits(t *testing.T) {
 	a, b := realBench(t)
