@@ -62,9 +62,13 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 	if err != nil {
 		return cover, err
 	}
+	read := map[string]bool{} // sessions whose debrief has been looked at in this run
 	show := func(a *scene.App, k *play.Kept) scene.Scene {
 		k.FillTable(workers)
-		return scene.NewJob(a, k, func() { k.Close() })
+		return scene.NewJob(a, k, func() {
+			read[k.Name] = k.View().Debrief != nil
+			k.Close()
+		})
 	}
 	for _, j := range desk.Library().Jobs {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: j.Title, Detail: words.Say("cover.job_minutes", "minutes", j.Minutes),
@@ -85,7 +89,7 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 	}
 	cover.Resume = func() *scene.Offer {
 		list, err := record.List(dir)
-		last := unfinished(list)
+		last, over := lastLeft(list, read)
 		if err != nil || last == "" {
 			return nil
 		}
@@ -94,6 +98,9 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 			if strings.HasPrefix(last, j.ID+"-") {
 				name = j.Title
 			}
+		}
+		if over {
+			name = words.Say("cover.its_debrief", "job", name)
 		}
 		return &scene.Offer{Name: name, Open: func(a *scene.App) (scene.Scene, error) {
 			k, err := desk.Resume(dir, last)
@@ -106,17 +113,23 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 	return cover, nil
 }
 
-// unfinished is the session last written to that was not handed over; empty: none.
-func unfinished(list []record.Entry) string {
+// lastLeft is the session last written to that can be gone on with, and whether
+// only its debrief is left, because it was handed over; read are those whose
+// debrief has been looked at. Empty: none.
+func lastLeft(list []record.Entry, read map[string]bool) (name string, over bool) {
 	var last record.Entry
 	for _, e := range list {
 		var act play.Act
-		if e.Err != nil || e.Acts == 0 || json.Unmarshal(e.Last, &act) != nil || act.Do == play.HandOver {
+		if e.Err != nil || e.Acts == 0 || json.Unmarshal(e.Last, &act) != nil {
+			continue
+		}
+		done := act.Do == play.HandOver
+		if done && read[e.Name] {
 			continue
 		}
 		if last.Name == "" || e.Changed.After(last.Changed) {
-			last = e
+			last, over = e, done
 		}
 	}
-	return last.Name
+	return last.Name, over
 }
