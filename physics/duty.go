@@ -42,16 +42,6 @@ func MixedDuty() Duty {
 	}
 }
 
-// rarest is the class whose stops come least often and how often [1/1000 km]; 0 without any.
-func (d *Duty) rarest() (class int, least float64) {
-	for i := range d.Stops {
-		if n := d.Stops[i].PerThousandKm; n > 0 && (least == 0 || n < least) {
-			class, least = i, n
-		}
-	}
-	return class, least
-}
-
 // check refuses a duty or a way that means nothing.
 func (d *Duty) check(km float64) error {
 	const most = 1e6
