@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"maps"
 	"path"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -17,7 +18,8 @@ import (
 var wordFiles embed.FS
 
 // Words is the wording of one language: a sentence for every id. A sentence may
-// hold {names} that Say fills in.
+// hold {names} that Say fills in, and {name|mark|marks}, which is the first word
+// where the value is 1 and the second where it is not.
 type Words struct {
 	say map[string]string
 }
@@ -86,6 +88,8 @@ func (w *Words) merge(file string, text []byte, where map[string]string) (bad []
 			fail(k, "%s: stands already at %s", id, where[id])
 		case strings.Count(v.Value, "{") != strings.Count(v.Value, "}"):
 			fail(v, "%s: a brace is not closed", id)
+		case strings.Contains(blank.ReplaceAllString(v.Value, ""), "{"):
+			fail(v, "%s: want {name} or {name|one|many} in braces", id)
 		}
 		where[id] = fmt.Sprintf("%s:%d", file, k.Line)
 		w.say[id] = v.Value
@@ -104,12 +108,28 @@ func (w *Words) Say(id string, args ...any) string {
 	if len(args) < 2 {
 		return s
 	}
-	pairs := make([]string, 0, len(args)) // all at once: a value is never filled in again
-	for i := 0; i+1 < len(args); i += 2 {
-		pairs = append(pairs, "{"+fmt.Sprint(args[i])+"}", valueText(args[i+1]))
-	}
-	return strings.NewReplacer(pairs...).Replace(s)
+	return blank.ReplaceAllStringFunc(s, func(b string) string { // all at once: a value is never filled in again
+		name, forms, counted := strings.Cut(b[1:len(b)-1], "|")
+		for i := 0; i+1 < len(args); i += 2 {
+			if fmt.Sprint(args[i]) != name {
+				continue
+			}
+			value := valueText(args[i+1])
+			if !counted {
+				return value
+			}
+			one, many, _ := strings.Cut(forms, "|")
+			if value == "1" {
+				return one
+			}
+			return many
+		}
+		return b
+	})
 }
+
+// blank is what Say fills in.
+var blank = regexp.MustCompile(`\{[a-z_]+(\|[^{}|]+\|[^{}|]+)?\}`)
 
 // Has says whether an id has a sentence.
 func (w *Words) Has(id string) bool { _, ok := w.say[id]; return ok }

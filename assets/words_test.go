@@ -25,6 +25,7 @@ func TestBadWording(t *testing.T) {
 		{"nothing", "a:\n", "a: want a sentence"},
 		{"nested", "a:\n  b: c\n", "words/xx/a.yaml:2:3: a: want a sentence"},
 		{"brace", "a: spent {n of {m}\n", "words/xx/a.yaml:1:4: a: a brace is not closed"},
+		{"forms", "a: spent {n|minute}\n", "words/xx/a.yaml:1:4: a: want {name} or {name|one|many} in braces"},
 		{"alias", "a: &x one\nb: *x\n", "b: want a sentence"},
 		{"documents", "a: one\n---\nb: two\n", "a second document"},
 		{"syntax", "a: [\n", "words/xx/a.yaml: yaml:"},
@@ -45,7 +46,7 @@ func TestBadWording(t *testing.T) {
 
 func TestSay(t *testing.T) {
 	w, err := loadWords(files(map[string]string{
-		"a.yaml": "spent: spent {n} of {limit} min\nplain: no names\n", "b.yaml": "# nothing yet\n",
+		"a.yaml": "spent: spent {n} of {limit} min\nplain: no names\nmarks: \"{n} {n|mark|marks} on\"\n", "b.yaml": "# nothing yet\n",
 	}), "words/xx")
 	if err != nil {
 		t.Fatal(err)
@@ -55,6 +56,12 @@ func TestSay(t *testing.T) {
 		{w.Say("spent", "n", "{limit}", "limit", 60), "spent {limit} of 60 min"},
 		{w.Say("spent", "n"), "spent {n} of {limit} min"},
 		{w.Say("plain"), "no names"},
+		{w.Say("marks", "n", 0), "0 marks on"},
+		{w.Say("marks", "n", 1), "1 mark on"},
+		{w.Say("marks", "n", "1"), "1 mark on"},
+		{w.Say("marks", "n", 1.0), "1 mark on"},
+		{w.Say("marks", "n", 1.5), "1.5 marks on"},
+		{w.Say("marks", "n", 21), "21 marks on"},
 		{w.Say("missing"), "‹missing›"},
 	} {
 		if x.got != x.want {

@@ -14,8 +14,8 @@ import (
 	"evenwear/assets"
 )
 
-// placeholder is a {name} in a sentence.
-var placeholder = regexp.MustCompile(`\{([a-z_]+)\}`)
+// placeholder is a {name} or {name|one|many} in a sentence.
+var placeholder = regexp.MustCompile(`\{([a-z_]+)(?:\|[^{}]*)?\}`)
 
 // opening is how an id that is put together begins: "part." or "bench.pin_".
 var opening = regexp.MustCompile(`^[a-z][a-z0-9_.]*[._]$`)

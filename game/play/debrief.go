@@ -2,6 +2,7 @@ package play
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"strings"
 
@@ -17,7 +18,7 @@ func (s *Session) debrief() *DebriefView {
 	for _, r := range o.Rows {
 		cause, place := s.sayRow(r.Row)
 		d.Beliefs = append(d.Beliefs, BeliefView{Cause: cause, Place: place, Counters: r.Counters,
-			Said: 100 * r.Said, Support: 100 * r.Support, Every: 100 * r.Every, True: r.True})
+			Said: percent(r.Said), Support: percent(r.Support), Every: percent(r.Every), True: r.True})
 	}
 	slices.SortStableFunc(d.Beliefs, func(a, b BeliefView) int {
 		if a.True != b.True {
@@ -141,7 +142,7 @@ func (s *Session) linings(d *DebriefView, o *outcome) {
 		when := s.words.Say(x.when, "km", grouped(km))
 		for pad, name := range [2]string{"inner", "outer"} {
 			half := of[w][pad]
-			d.Linings = append(d.Linings, LiningView{Pad: name, Name: s.say("debrief.lining_" + name), When: when,
+			d.Linings = append(d.Linings, LiningView{Pad: name, Name: s.words.Say("play.at", "what", s.say("debrief.lining_"+name), "place", s.say("place."+o.faults[0].Wheel)), When: when,
 				Onward: x.onward, Leaves: x.leaves, Km: km, Left: min(half[physics.Upper], half[physics.Lower]) * perMm})
 		}
 	}
@@ -151,13 +152,33 @@ func (s *Session) linings(d *DebriefView, o *outcome) {
 func (s *Session) reason(r scoring.Reason) string {
 	args := make([]any, 0, 2*len(r.Args))
 	for _, a := range r.Args {
-		var v any = fixed(a.Number, decimals(a.Number))
+		var v any = reasonFigure(a.Name, a.Number)
 		if a.Text != "" {
 			v = s.sayID(a.Text)
 		}
 		args = append(args, a.Name, v)
 	}
 	return s.words.Say(r.ID, args...)
+}
+
+// percent is a share in percent, rounded as the marks' reasons have it, so that
+// what is written of both agrees.
+func percent(share float64) float64 { return math.Floor(1e4*share+0.5) / 100 }
+
+// reasonFigure writes a number of a reason with as many digits as it is worth:
+// shares as the rows of the debrief have them, so that the two agree.
+func reasonFigure(name string, x float64) string {
+	switch name {
+	case "brier", "prior", "distance", "mean", "worst_divisions":
+		return fixed(x, 2)
+	case "bits", "model", "spent":
+		return fixed(x, min(1, decimals(x)))
+	case "best", "chosen", "loss": // minutes, or minutes' worth
+		if 0 < x && x < 0.95 {
+			return fixed(x, 1)
+		}
+	}
+	return whole(x)
 }
 
 // sayID names whatever a reason points at: a check, a row, or an id of words.

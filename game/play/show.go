@@ -150,7 +150,10 @@ func (s *Session) instrumentNodes(v *View) {
 	if i.Digits != "" {
 		v.add(Node{ID: "digits", Role: "instrument", Name: s.say("view.digits"), Value: i.Digits})
 	}
-	n := Node{ID: "field", Role: "field", Name: i.Question, Value: i.Unit}
+	n := Node{ID: "field", Role: "field", Name: i.Question}
+	if i.Unit != "" {
+		n.Name = s.words.Say("view.ask_in", "question", i.Question, "unit", i.Unit)
+	}
 	n.Actions = append(n.Actions, i.Words...)
 	if len(i.Words) == 0 {
 		n.Actions = append(n.Actions, i.Write)

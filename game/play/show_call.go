@@ -107,10 +107,11 @@ func (s *Session) showCall(v *View) {
 		}
 	} else {
 		v.add(Node{ID: "what_to_do", Role: "heading", Name: s.say("view.what_to_do")})
+		v.add(Node{ID: "who_may", Role: "text", Name: s.say("view.who_may")})
 		for _, p := range c.Parts {
 			v.add(Node{ID: "part_" + p.ID, Role: "heading", Name: p.Name})
 			for _, r := range p.Remedies {
-				v.add(Node{ID: "remedy_" + r.ID, Role: "choice", Name: r.Name, Value: r.Who, Actions: r.Places})
+				v.add(Node{ID: "remedy_" + r.ID, Role: "choice", Name: r.Name, Value: s.words.Say("view.who", "who", r.Who), Actions: r.Places})
 			}
 		}
 		v.add(Node{ID: "chosen", Role: "heading", Name: s.say("view.chosen"), Value: strconv.Itoa(len(c.Remedies))})

@@ -23,8 +23,13 @@ func (s *Session) showDebrief(v *View) {
 	v.add(Node{ID: "truth", Role: "heading", Name: s.say("debrief.truth"), Value: d.Truth})
 	for i, b := range d.Beliefs {
 		id := "debrief.belief"
-		if b.True {
+		switch spread := b.Counters == 0 && b.Said > 0; {
+		case b.True && spread:
+			id = "debrief.belief_true_spread"
+		case b.True:
 			id = "debrief.belief_true"
+		case spread:
+			id = "debrief.belief_spread"
 		}
 		v.add(Node{ID: fmt.Sprintf("belief%d", i+1), Role: "reading", Name: s.words.Say("play.at", "what", b.Cause, "place", b.Place),
 			Value: s.words.Say(id, "counters", b.Counters, "said", whole(b.Said), "support", whole(b.Support), "every", whole(b.Every))})

@@ -2,6 +2,7 @@ package play
 
 import (
 	"strconv"
+	"strings"
 
 	"evenwear/physics"
 	"evenwear/physics/inspect"
@@ -86,7 +87,7 @@ func (s *Session) showHanding(v *View) {
 	for i, l := range v.Work.Looks {
 		n := Node{ID: "look" + strconv.Itoa(i+1), Role: "choice", Name: l.Name, Value: l.Detail, Actions: []Action{l.Action}}
 		if l.Before != "" || l.After != "" {
-			n.Value = s.words.Say("view.before_after", "before", orNone(s, l.Before), "after", orNone(s, l.After), "unit", l.Unit)
+			n.Value = s.words.Say("view.before_after", "before", orNone(s, l.Before, l.Unit), "after", orNone(s, l.After, l.Unit))
 		}
 		v.add(n)
 	}
@@ -97,11 +98,11 @@ func (s *Session) showHanding(v *View) {
 	v.add(Node{ID: "handover", Role: "key", Name: s.say("view.handover"), Actions: []Action{v.Work.HandOver}})
 }
 
-func orNone(s *Session, written string) string {
+func orNone(s *Session, written, unit string) string {
 	if written == "" {
 		return s.say("play.not_read")
 	}
-	return written
+	return strings.TrimSpace(written + " " + unit)
 }
 
 // wheelOf is the wheel of a place, front left where it has none: the caliper

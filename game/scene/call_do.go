@@ -193,7 +193,7 @@ func (s *call) paintChosen(c *draw.Canvas, i int, r draw.Rect) {
 	right := r.X - 10
 	minutes := s.words.Say("call.minutes", "minutes", s.num(m.Minutes, 0))
 	c.Text(draw.Pt{X: right, Y: mid - 2}, draw.LabelText.To(draw.Right), th.Ink, minutes)
-	who := fit(c, s.lettering, m.Who, draw.SmallText, 160)
+	who := fit(c, s.lettering, m.Who, draw.SmallText, 270)
 	c.Text(draw.Pt{X: right, Y: mid + 14}, draw.SmallText.To(draw.Right), th.Ink, who)
 	c.Text(draw.Pt{X: 840, Y: mid - 2}, draw.LabelText, th.Ink, fit(c, s.lettering, m.Name, draw.LabelText, right-848-c.Measure(draw.LabelText, minutes)))
 	c.Text(draw.Pt{X: 840, Y: mid + 14}, draw.SmallText, th.Graphite, fit(c, s.lettering, m.Place, draw.SmallText, right-848-c.Measure(draw.SmallText, who)))
@@ -220,7 +220,7 @@ func (s *call) drawDo(c *draw.Canvas) {
 	case !v.Sealed:
 		s.block(c, draw.Pt{X: 812, Y: y + 24}, draw.SentenceText, s.word("call.do_opens"), 440, 3)
 	case s.part == "":
-		s.block(c, draw.Pt{X: 812, Y: y + 24}, draw.SentenceText, s.word("call.pick_part"), 440, 3)
+		s.block(c, draw.Pt{X: 812, Y: y + 24}, draw.SentenceText, s.word("call.pick_part")+" "+s.word("view.who_may"), 440, 5)
 	case s.place == "":
 		s.block(c, draw.Pt{X: 812, Y: s.spots.area.Y + s.spots.area.H + 24}, draw.SentenceText, s.word("call.pick_place"), 440, 3)
 	default:

@@ -52,7 +52,7 @@ func feeler(v *play.InstrumentView) (string, error) {
 	return strconv.Itoa(n - 1), err // even the first stands proud
 }
 
-var sleeve = regexp.MustCompile(`sleeve (\d+) whole lines(?: and the)? ?(half|show)[^;]*; the thimble stands at line (\d+)`)
+var sleeve = regexp.MustCompile(`sleeve (\d+) whole lines?(?: and the)? ?(half|show)[^;]*; the thimble stands at line (\d+)`)
 
 func sleeves(v *play.InstrumentView) (string, error) {
 	var at []float64
@@ -74,7 +74,7 @@ func sleeves(v *play.InstrumentView) (string, error) {
 }
 
 // place matches one position on a scale.
-var place = regexp.MustCompile(`at zero|at MIN|at MAX|in the middle|ten ticks below MIN|(below zero )?past the (\d+)\w\w long mark( below zero| to the right| to the left)?, (\d+) short marks on|at the (\d+)\w\w long mark( below zero| to the right| to the left)?|(\d+) (?:short marks|ticks) (past zero|below zero|to the right|to the left|above MIN|below MIN|above MAX|below ten ticks under MIN)`)
+var place = regexp.MustCompile(`at zero|at MIN|at MAX|in the middle|ten ticks below MIN|(below zero )?past the (\d+)\w\w long mark( below zero| to the right| to the left)?, (\d+) short marks? on|at the (\d+)\w\w long mark( below zero| to the right| to the left)?|(\d+) (?:short marks?|ticks?) (past zero|below zero|to the right|to the left|above MIN|below MIN|above MAX|below ten ticks under MIN)`)
 
 func positions(v *play.InstrumentView) ([]float64, error) {
 	body, _, _ := strings.Cut(v.Marks, "Long marks")
