@@ -66,11 +66,11 @@ func newMirror(t *testing.T, screen windowtest.Screen, dir string) *mirror {
 			}})
 	}
 	cover.Resume = func() *scene.Offer {
-		name, acts := onDisk(t, dir)
+		_, acts := onDisk(t, dir)
 		if len(acts) == 0 || acts[len(acts)-1].Do == play.HandOver {
-			return nil // nothing to go on with
+			return nil // nothing to go on with; its debrief has been looked at
 		}
-		return &scene.Offer{Name: name, Open: func(a *scene.App) (scene.Scene, error) {
+		return &scene.Offer{Name: desk.Library().Job(m.begun().Header.Job).Title, Open: func(a *scene.App) (scene.Scene, error) {
 			h := m.begun().Header
 			s, err := desk.Replay(h.Job, h.Seed, acts)
 			return show(a, s, err)
