@@ -220,7 +220,7 @@ func big(hypotheses, checks int) *toy {
 }
 
 func BenchmarkOneMoreReading(b *testing.B) {
-	toy := big(70, 120)
+	toy := big(73, 90)
 	table := toy.filled(b)
 	var readings []Reading
 	for i := range 25 {
@@ -241,13 +241,14 @@ func BenchmarkOneMoreReading(b *testing.B) {
 	}
 }
 
+// The size of a job: 73 hypotheses, 90 checks.
 func BenchmarkBestNext(b *testing.B) {
-	toy := big(70, 120)
+	toy := big(73, 90)
 	table := toy.filled(b)
-	prices := &Prices{Preparations: make([]Preparation, 4), Checks: make([]Price, 120)}
+	prices := &Prices{Preparations: make([]Preparation, 4), Checks: make([]Price, 90)}
 	for i := range prices.Checks {
 		prices.Checks[i] = Price{Minutes: 1}
-		if i >= 60 {
+		if i >= 45 {
 			prices.Checks[i].Needs = []int{i % 4}
 		}
 	}
