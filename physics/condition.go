@@ -34,5 +34,5 @@ type WheelCondition struct {
 	HoseSwell    float64       // [m³/Pa] added
 	HoseHold     float64       // [Pa] pressure a collapsed hose keeps back
 	HoseReturn   float64       // [1] factor − 1 on the return resistance
-	BearingPlay  float64       // [m] axial movement of the disc at the pads
+	BearingPlay  float64       // [m] axial movement of the disc at the pads as its hub tips from end to end
 }

@@ -36,6 +36,7 @@ type Corner struct {
 	home                   float64       // [m]
 	gap                    [2][2]float64 // [m] pad, half: clearance with wear worked in
 	runout, thickness      float64       // [m] amplitude over half a turn
+	play, wedge            float64       // [m] way to either end of a loose hub's play; see [Corner.Tip]
 	re                     float64
 	mu                     [2][2]float64 // [1] cold
 }
@@ -53,7 +54,10 @@ func NewCorner(spec *CornerSpec, cond *WheelCondition, name string) Corner {
 		boot: spec.Boot, tiltRate: spec.TiltRate, grease: spec.Grease,
 		earRate: spec.EarRate, home: spec.Home,
 		runout: (spec.Runout + cond.Runout) / 2, thickness: cond.Thickness / 4,
-		re: spec.EffectiveRadius,
+		re: spec.EffectiveRadius, play: cond.BearingPlay / 2,
+	}
+	if edge := float64(spec.DiscDiameter/2) - spec.EffectiveRadius; edge > 0 {
+		c.wedge = c.play * edge / spec.EffectiveRadius
 	}
 	for i := range 2 {
 		c.pin[i] = spec.PinFriction + cond.PinFriction[i]

@@ -56,7 +56,7 @@ func (m *Model) hydraulics(f *flow, s *State, in *Input, dt float64) error {
 	force := rod + m.BoosterForce(rod, s.Vacuum)
 	was := s.Master.Rod
 	if f.coarse = m.turns(s, dt) > longestTurn; f.coarse {
-		if err := m.sweep(s); err != nil {
+		if err := m.sweep(s, in.Side); err != nil {
 			return err
 		}
 	}
@@ -172,6 +172,7 @@ func (m *Model) begin(f *flow, s *State, in *Input, force, dt float64) {
 		if !f.coarse {
 			load.DiscIn, load.DiscOut = m.faces(s, w)
 		}
+		m.tip(&load, w, in.Side)
 		*c = cavity{p: s.Pressure[w], from: s.Pressure[w], start: s.Corners[w], corner: s.Corners[w], load: load,
 			celsius: s.Heat[w].Fluid, had: s.Cavity[w], air: s.Air[w], warm: s.AirWarm[w], bleed: in.Bleed[w]}
 	}

@@ -7,6 +7,7 @@ const (
 
 // Rest is the released car at 20 °C, standing, engine idling, vacuum full: every
 // wheel has been taken 0 → 8 → 0 MPa once from zero displacements and anchors.
+// The road that brought it had bends, so a loose hub has pushed its pads back.
 // A pin that has seized keeps the anchor it had when it was still free, or the
 // one its condition names.
 func (m *Model) Rest() (State, error) {
@@ -19,6 +20,9 @@ func (m *Model) Rest() (State, error) {
 		var load CornerLoad
 		load.DiscIn, load.DiscOut = m.faces(&s, int(w))
 		if s.Corners[w], s.Forces[w], err = m.corners[w].Settle(at, &load); err != nil {
+			return s, err
+		}
+		if err := m.shake(&s, int(w)); err != nil {
 			return s, err
 		}
 		s.Heat[w].CoolTo(roomAir)

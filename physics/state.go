@@ -66,6 +66,7 @@ type Input struct {
 	Body   [NumWheels]float64 // [N] a hand on the body, inboard positive
 
 	Drive   float64            // [N] force of the engine on the car, forwards
+	Side    float64            // [m/s²] sideways acceleration of a bend, right positive; it tips a loose hub
 	Hold    bool               // speed is held whatever the brakes do (descent, roller)
 	Grade   float64            // [1] tangent of the slope, downhill positive
 	Surface [NumWheels]float64 // [1] share of dry adhesion that is missing, 0 = dry

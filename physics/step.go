@@ -64,6 +64,8 @@ func (in *Input) check(ms int64) error {
 		return &InputError{"change of the air in °C", in.Ambient, "-80 to 80"}
 	case !(math.Abs(in.Grade) <= 1):
 		return &InputError{"grade", in.Grade, "-1 to 1"}
+	case !(math.Abs(in.Side) <= 15):
+		return &InputError{"sideways acceleration in m/s²", in.Side, "-15 to 15"}
 	case !(math.Abs(in.Drive) <= 1e6):
 		return &InputError{"drive force in N", in.Drive, "-1e6 to 1e6"}
 	}

@@ -13,7 +13,8 @@ const (
 // state at its end, standing: what an inspector feels at four hubs. Each class
 // of stops is spread evenly over the way and its pedal is solved once, with the
 // car warm from the way before. Between stops the car runs at the duty's speed;
-// the way its engine needs back to it is not modelled.
+// the way its engine needs back to it is not modelled. Bends before each stop and
+// at the end push the pads of a loose hub back; see [Model.Bends].
 //
 // Where rolling no longer moves fluid or pads, only heat is followed for the
 // next nine seconds; a stop that begins as the one before it of its class did
@@ -64,12 +65,18 @@ func (m *Model) tour(s State, duty Duty, km float64, coast int) (State, error) {
 			}
 			due[i] += 1e6 / duty.Stops[i].PerThousandKm
 			from := s.Distance
+			if s, err = m.Bends(s, duty.Speed, duty.Ambient); err != nil {
+				return s, err
+			}
 			if s, err = stops[i].make(s); err != nil {
 				return s, err
 			}
 			done += s.Distance - from
 			heat = 0
 		}
+	}
+	if s, err = m.Bends(s, duty.Speed, duty.Ambient); err != nil {
+		return s, err
 	}
 	s.Speed, s.Decel, s.Locked = 0, 0, [NumWheels]bool{}
 	return m.Step(s, Input{Engine: true, Ambient: duty.Ambient}, 20)

@@ -14,7 +14,7 @@ func (m *Model) turns(s *State, dt float64) float64 {
 // sweep lets every turning disc push its pads back to where its highest and its
 // lowest place leave them: what a step too long to follow the faces must know
 // of them. The pulse itself is not followed.
-func (m *Model) sweep(s *State) error {
+func (m *Model) sweep(s *State, side float64) error {
 	for w := range s.Corners {
 		if s.Locked[w] {
 			continue
@@ -23,6 +23,7 @@ func (m *Model) sweep(s *State) error {
 		load := CornerLoad{Pressure: s.Pressure[w]}
 		for _, cos := range [...]float64{1, -1, 0} {
 			load.DiscIn, load.DiscOut = c.Faces(cos)
+			m.tip(&load, w, side)
 			var err error
 			if s.Corners[w], s.Forces[w], err = c.Settle(s.Corners[w], &load); err != nil {
 				return err
