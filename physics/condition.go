@@ -7,6 +7,7 @@ type Condition struct {
 
 	Fluid       float64    // [m³] fluid in the whole system beyond the filling when new (topped up > 0, leaked < 0)
 	Water       float64    // [1] water in the fluid by mass
+	WaterUptake float64    // [1/month] by which that grows
 	BoosterLoss float64    // [1] share of the booster's vacuum that never arrives
 	VacuumLeak  float64    // [1/s] rate at which held vacuum decays with the engine off
 	CupBypass   [2]float64 // [m³/(s·Pa)] past a worn cup back to the reservoir
@@ -18,6 +19,8 @@ type Condition struct {
 // WheelCondition is one corner's share of a [Condition].
 type WheelCondition struct {
 	PinFriction  [2]float64    // [N] added sliding force, upper and lower pin
+	PinSwelling  [2]float64    // [N] sliding force still to come of rubber that the wrong grease swells
+	PinRusting   [2]float64    // [N/month] growth of the sliding force under a torn boot
 	PinAnchorSet [2]bool       // the pin keeps the anchor below instead of the one it has when released
 	PinAnchor    [2]float64    // [m] where it seized
 	SealFriction float64       // [N] added sliding force of the piston at no pressure

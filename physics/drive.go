@@ -21,6 +21,9 @@ const (
 // equal condition are computed once. Most cycles are taken by the trend of those
 // computed; see [trip.drive].
 //
+// What grows with the months, at the duty's kilometres a month, is taken in turns
+// with the wear; see [Condition.Age].
+//
 // Error: below 1 % of any lining, against every stop computed by itself; both
 // halves of the method are of second order and estimate their error.
 func Drive(spec *Spec, cond Condition, duty Duty, km float64) (Condition, error) {
@@ -38,6 +41,14 @@ type accuracy struct {
 
 // drive is Drive as finely as fine says.
 func drive(spec *Spec, cond Condition, duty Duty, km float64, fine accuracy) (Condition, error) {
+	if !cond.ages() {
+		return steady(spec, cond, duty, km, fine)
+	}
+	return ageing(spec, cond, duty, km, fine)
+}
+
+// steady wears a car whose parts do not age on the way.
+func steady(spec *Spec, cond Condition, duty Duty, km float64, fine accuracy) (Condition, error) {
 	d := trip{spec: spec, duty: &duty, fine: fine}
 	for w := range Wheel(NumWheels) {
 		if mate := w.Mate(); mate < w && cond.Wheels[w] == cond.Wheels[mate] {

@@ -10,6 +10,7 @@ type Duty struct {
 	Stops   [4]DutyStop
 	Speed   float64 // [m/s] between stops, where drag rubs and cools
 	Ambient float64 // [°C] change of the air from 20 °C
+	Monthly float64 // [km/month] driven; 0 means 1000
 }
 
 // A DutyStop is one class of stops.
@@ -53,6 +54,9 @@ func (d *Duty) check(km float64) error {
 	}
 	if !(math.Abs(d.Ambient) <= 80) {
 		return fmt.Errorf("duty: ambient %g K from 20 °C: want −80 to 80 K", d.Ambient)
+	}
+	if !(d.Monthly == 0 || d.Monthly >= 10 && d.Monthly <= 50000) {
+		return fmt.Errorf("duty: %g km a month: want 10 to 50000, or 0 for 1000", d.Monthly)
 	}
 	braked := 0.0
 	for i, s := range d.Stops {

@@ -129,7 +129,7 @@ func (c *CornerSpec) rules(at string) []rule {
 // check refuses a condition no car can be in.
 func (c *Condition) check(s *Spec) error {
 	rules := []rule{
-		{what: "condition.fluid", v: c.Fluid, lo: -1, hi: 1}, {what: "condition.water", v: c.Water, hi: 0.2},
+		{what: "condition.fluid", v: c.Fluid, lo: -1, hi: 1}, {what: "condition.water", v: c.Water, hi: waterMost}, {what: "condition.water_uptake", v: c.WaterUptake, hi: 0.1},
 		{what: "condition.booster_loss", v: c.BoosterLoss, hi: 1}, {what: "condition.vacuum_leak", v: c.VacuumLeak, hi: 1e3},
 		{what: "condition.cup_bypass_primary", v: c.CupBypass[0], hi: 1}, {what: "condition.cup_bypass_secondary", v: c.CupBypass[1], hi: 1},
 		{what: "condition.port_cover_primary", v: c.PortCover[0], hi: 0.1}, {what: "condition.port_cover_secondary", v: c.PortCover[1], hi: 0.1},
@@ -144,7 +144,8 @@ func (c *Condition) check(s *Spec) error {
 			rule{what: at + "runout", v: v.Runout, hi: 5e-3}, rule{what: at + "thickness", v: v.Thickness, hi: 5e-3}, rule{what: at + "bearing_play", v: v.BearingPlay, hi: 5e-3})
 		for i := range 2 {
 			rules = append(rules,
-				rule{what: at + "pin_friction", v: v.PinFriction[i], lo: -spec.PinFriction, hi: 1e6}, rule{what: at + "ear_friction", v: v.EarFriction[i], lo: -spec.EarFriction, hi: 1e6},
+				rule{what: at + "pin_swelling", v: v.PinSwelling[i], hi: pinMost}, rule{what: at + "pin_rusting", v: v.PinRusting[i], hi: 1e5},
+				rule{what: at + "pin_friction", v: v.PinFriction[i], lo: -spec.PinFriction, hi: pinMost}, rule{what: at + "ear_friction", v: v.EarFriction[i], lo: -spec.EarFriction, hi: 1e6},
 				rule{what: at + "pin_anchor", v: v.PinAnchor[i], lo: -0.1, hi: 0.1}, rule{what: at + "plate_proud", v: v.PlateProud[i], lo: -5e-3, hi: 5e-3},
 				rule{what: at + "disc_wear", v: v.DiscWear[i], hi: max(1e-4, spec.DiscThickness/2)})
 			for j := range 2 {

@@ -6,6 +6,7 @@ import "evenwear/physics"
 
 var conditionRows = []row[physics.Condition]{
 	{"fluid_added", cm3, -1000, 500, func(c *physics.Condition) *float64 { return &c.Fluid }},
+	{"water_uptake", perMonth, 0, 0.1, func(c *physics.Condition) *float64 { return &c.WaterUptake }},
 	{"water", share, 0, 0.2, func(c *physics.Condition) *float64 { return &c.Water }},
 	{"oil_added", cm3, -10000, 5000, func(c *physics.Condition) *float64 { return &c.Vessels.Oil }},
 	{"coolant_added", cm3, -10000, 5000, func(c *physics.Condition) *float64 { return &c.Vessels.Coolant }},
@@ -22,6 +23,10 @@ var conditionRows = []row[physics.Condition]{
 var wheelRows = []row[physics.WheelCondition]{
 	{"pin_upper_friction", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinFriction[physics.Upper] }},
 	{"pin_lower_friction", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinFriction[physics.Lower] }},
+	{"pin_upper_swelling", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinSwelling[physics.Upper] }},
+	{"pin_lower_swelling", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinSwelling[physics.Lower] }},
+	{"pin_upper_rusting", rusting, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinRusting[physics.Upper] }},
+	{"pin_lower_rusting", rusting, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinRusting[physics.Lower] }},
 	{"pin_upper_seized_at", mm, -5, 30, func(c *physics.WheelCondition) *float64 { return &c.PinAnchor[physics.Upper] }},
 	{"pin_lower_seized_at", mm, -5, 30, func(c *physics.WheelCondition) *float64 { return &c.PinAnchor[physics.Lower] }},
 	{"seal_friction", newton, 0, 20000, func(c *physics.WheelCondition) *float64 { return &c.SealFriction }},
@@ -56,6 +61,8 @@ var spreads = []struct {
 	to   []string
 }{
 	{"pin_friction_n", []string{"pin_upper_friction_n", "pin_lower_friction_n"}},
+	{"pin_swelling_n", []string{"pin_upper_swelling_n", "pin_lower_swelling_n"}},
+	{"pin_rusting_n_per_month", []string{"pin_upper_rusting_n_per_month", "pin_lower_rusting_n_per_month"}},
 	{"pin_seized_at_mm", []string{"pin_upper_seized_at_mm", "pin_lower_seized_at_mm"}},
 	{"ear_friction_n", []string{"ear_inner_friction_n", "ear_outer_friction_n"}},
 	{"lining_loss_mm", []string{"lining_inner_upper_loss_mm", "lining_inner_lower_loss_mm", "lining_outer_upper_loss_mm", "lining_outer_lower_loss_mm"}},

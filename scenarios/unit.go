@@ -43,6 +43,8 @@ var (
 	heat     = unit{"j_per_kgk", "J/(kg·K)", 1}
 	conduct  = unit{"w_per_mk", "W/(m·K)", 1}
 	stokes   = unit{"mm2_per_s", "mm²/s", 1e-6}
+	rusting  = unit{"n_per_month", "N/month", 1}
+	perMonth = unit{"share_per_month", "of 1 a month", 1}
 	share    = unit{"share", "of 1", 1} // 0 to 1, or a signed part of 1
 	ratio    = unit{"ratio", "×", 1}
 )
