@@ -25,7 +25,7 @@ func anyCondition(rng *rand.Rand) physics.Condition {
 			EarFriction: [2]float64{pick(2000), pick(2000)},
 			Wear:        [2][2]float64{{pick(8e-3), pick(8e-3)}, {pick(8e-3), pick(8e-3)}},
 			Runout:      pick(3e-4), Thickness: pick(1e-4), Leak: pick(1e-6), Air: pick(1e-5),
-			HoseSwell: pick(1e-12), HoseHold: pick(2e6), HoseReturn: pick(1e3), BearingPlay: pick(5e-4),
+			HoseSwell: pick(1e-12), HoseHold: pick(2e6), HoseReturn: pick(1e3), BearingPlay: pick(3e-3),
 		}
 	}
 	return c
@@ -66,7 +66,7 @@ func TestStepsEverywhere(t *testing.T) {
 			case 2:
 				s.Heat[w].Fluid += 20 * rng.Float64()
 			case 3:
-				s.Speed = 40 * rng.Float64()
+				s.Speed, in.Side = 40*rng.Float64(), 16*(rng.Float64()-0.5)
 			}
 			next, err := m.Step(s, in, ms)
 			if err != nil {

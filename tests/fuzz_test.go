@@ -103,6 +103,7 @@ func FuzzStep(f *testing.F) {
 				in.Piston[w] = -2000 * d.share()
 			case 4:
 				s.Speed, in.Hold = 60*d.share(), d.byte()%2 == 0
+				in.Side = 15 * (d.share() - d.share())
 			case 5:
 				s.Heat[w].Fluid = 20 + 300*d.share()
 			case 6:
