@@ -71,7 +71,11 @@ func MarkPlay(p *Play) (Marks, error) {
 	m.Total = m.Uncapped
 	if len(p.Unsafe) > 0 {
 		m.Total, m.Capped = min(m.Uncapped, unsafeCap), true
-		m.Notes = append(m.Notes, Reason{TotalCapped, []Arg{number("cap", unsafeCap), number("uncapped", m.Uncapped), text("first", p.Unsafe[0].ID)}})
+		id := TotalCapped
+		if m.Uncapped <= unsafeCap {
+			id = TotalUnsafeLow
+		}
+		m.Notes = append(m.Notes, Reason{id, []Arg{number("cap", unsafeCap), number("uncapped", m.Uncapped), text("first", p.Unsafe[0].ID)}})
 	}
 	return m, nil
 }

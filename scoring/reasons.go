@@ -39,6 +39,7 @@ const (
 	MinutesBest      = "reason.minutes.best"
 	MinutesOver      = "reason.minutes.over"
 	TotalCapped      = "reason.total.unsafe"
+	TotalUnsafeLow   = "reason.total.unsafe_low" // below the cap by itself
 	TotalLucky       = "reason.total.beyond_evidence"
 )
 
@@ -73,6 +74,7 @@ func ReasonIDs() []ReasonSpec {
 		{MinutesBest, []string{"spent", "best"}},
 		{MinutesOver, []string{"spent", "best"}},
 		{TotalCapped, []string{"cap", "uncapped", "first"}},
+		{TotalUnsafeLow, []string{"cap", "uncapped", "first"}},
 		{TotalLucky, []string{"diagnosis", "allowed"}},
 	}
 }

@@ -57,7 +57,7 @@ func TestAdvisedLooks(t *testing.T) {
 		rows []play.Act
 		want string // the reading that showed it
 	}{
-		{"pins seized", call("pins_seized@front_right", 11), "pull"},
+		{"pins seized", call("pins_seized@front_right", 11), "slide_body@front_right"},
 		{"no reading bears it", call("piston_corroded@rear_left", 20), ""},
 		{"nothing called", nil, ""},
 		{"sound", call("honestly_worn@car", 20), ""},

@@ -64,14 +64,18 @@ func (r *reading) needle(seed uint64, job string) []float64 {
 	from := func(lo, hi float64) float64 { // a chance mark of the scale
 		return math.Round((lo+(hi-lo)*u)/m.Resolution) * m.Resolution
 	}
+	free := math.Round(160 + 20*luck(seed, job, "pedal let go", 0).Float64()) // [mm] above the floor, all day
 	switch r.check.ID {
 	case "pedal_travel", "assist_reserve":
-		a := max(from(160, 180), v)
+		a := max(free, v)
 		return []float64{a, a - v}
-	case "hold_sink":
-		a := max(from(95, 115), v)
+	case "hold_sink": // under a heavier foot than the travel is measured with
+		a := max(from(70, 85), v)
 		return []float64{a, a - v}
-	case "pump_running", "pump_off":
+	case "pump_running":
+		a := max(0, free-r.base-v)
+		return []float64{a, a + v}
+	case "pump_off":
 		a := from(85, 100)
 		return []float64{a, a + v}
 	case "assist":

@@ -21,6 +21,10 @@ type reading struct {
 	base    float64 // [unit] where an instrument stands whose reading is a difference
 }
 
+// beside names, for checks whose reading is a difference, the check that tells
+// where the instrument stands.
+var beside = map[inspect.ID]inspect.ID{"thickness_variation": "disc_thickness", "pump_running": "pedal_travel"}
+
 // A note is one line of the notebook.
 type note struct {
 	reading
@@ -166,7 +170,7 @@ func (s *Session) refuseCheck(what string) no {
 	if at := placeOf(inst, c); at != s.place {
 		return because("no.elsewhere", "place", s.say("place."+at))
 	}
-	if c.Station == inspect.WheelOn && s.setup.stands("wheel_off@"+inst.Wheel.String()) {
+	if c.Station == inspect.WheelOn && !c.WheelOff && s.setup.stands("wheel_off@"+inst.Wheel.String()) {
 		return because("no.wheel_is_off")
 	}
 	if stands, _ := s.setup.onWheels(); c.Harmful == inspect.HarmRoad && !stands {
@@ -217,14 +221,14 @@ func (s *Session) check(what string) (string, no) {
 	s.minutes += c.Minutes
 	s.reading = &reading{inst: inst, check: c, try: try, minutes: c.Minutes,
 		display: look(s.seed, s.job.ID, inst, c, truth, try)}
-	if c.ID == "thickness_variation" { // the gauge stands where it stands when the disc is measured
-		thick := inspect.Instance{Check: "disc_thickness", Wheel: inst.Wheel, PerWheel: true}
-		t, err := world.Measure(thick)
+	if other, ok := beside[c.ID]; ok {
+		at := inspect.Instance{Check: other, Wheel: inst.Wheel, PerWheel: inst.PerWheel}
+		t, err := world.Measure(at)
 		if err != nil {
 			return "", because("no.not_computed", "error", err.Error())
 		}
-		gauge, _ := inspect.Find(thick.Check)
-		s.reading.base = gauge.Meter.Value(look(s.seed, s.job.ID, thick, gauge, t, try))
+		o, _ := inspect.Find(other)
+		s.reading.base = o.Meter.Value(look(s.seed, s.job.ID, at, o, t, try))
 	}
 	return notice, no{}
 }

@@ -117,11 +117,11 @@ func (u setup) refuseWork(w inspect.Work, say func(string) string) no {
 		if u.stands(strings.Replace(w.ID, "chock", "lift", 1)) {
 			return because("no.end_is_lifted")
 		}
-	case "drive", "stop_50":
+	case "clear_road", "drive", "stop_50":
 		stands, _ := u.onWheels()
 		return unless(stands, "no.not_on_wheels") // may be done again
 	}
-	if u.stands(w.String()) && w.ID != "clear_road" {
+	if u.stands(w.String()) {
 		return because("no.is_so")
 	}
 	return no{}

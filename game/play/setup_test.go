@@ -51,13 +51,22 @@ func TestLiftedCarIsNotDriven(t *testing.T) {
 	road := []play.Act{{Do: play.Go, What: "road"}, {Do: play.Prepare, What: "clear_road"}}
 	stop := play.Act{Do: play.Check, What: "slow_stop"}
 
-	s := acted(t, slices.Concat(looked, []play.Act{{Do: play.Go, What: "ground"}, {Do: play.Prepare, What: "lift_front"}}, road)...)
+	s := acted(t, slices.Concat(looked, []play.Act{{Do: play.Go, What: "ground"}, {Do: play.Prepare, What: "chock_rear"}, {Do: play.Prepare, What: "lift_front"}}, road[:1])...)
+	for _, a := range road[1:] {
+		if err := s.Do(a); err == nil || !strings.Contains(s.View().Notice, "four wheels") {
+			t.Errorf("the road is cleared, and the chocks taken away, with the front lifted: error %v, notice %q", err, s.View().Notice)
+		}
+	}
 	if err := s.Do(stop); err == nil || !strings.Contains(s.View().Notice, "four wheels") {
 		t.Errorf("a slow stop with the front lifted: error %v, notice %q", err, s.View().Notice)
 	}
 	s = acted(t, slices.Concat(looked, []play.Act{{Do: play.Prepare, What: "slacken_nuts@front_left"}}, road, []play.Act{stop})...)
 	if v := s.View(); v.Instrument == nil || !strings.Contains(v.Notice, "Nuts to the handbook") {
 		t.Errorf("a slow stop with slack nuts: notice %q, want the caution", v.Notice)
+	}
+	s = acted(t, slices.Concat(looked, []play.Act{{Do: play.Go, What: "ground"}, {Do: play.Prepare, What: "chock_rear"}}, road, []play.Act{stop})...)
+	if v := s.View(); v.Plan.Chocked[1] {
+		t.Errorf("driven with the wheels chocked: %v", v.Plan.Chocked)
 	}
 	s = acted(t, slices.Concat(looked, road, []play.Act{stop})...)
 	if v := s.View(); v.Instrument == nil || strings.Contains(v.Notice, "caution") {

@@ -1,17 +1,19 @@
 package play
 
 import (
+	"math"
 	"slices"
 
 	"evenwear/physics/inspect"
 	"evenwear/scenarios"
 )
 
-// firstShown is the first of the learner's own readings that showed what they
-// called: it lies nearer to what that cause makes of this check than to what the
-// car would show without it. It is worked out from the call alone, so that it
-// tells nothing of the truth; ok is false where no reading does, or nothing was
-// called.
+// firstShown is the reading of the learner's own that showed most clearly what
+// they called: it lies nearer to what that cause makes of this check than to
+// what the car would show without it, by the most spreads of its meter. One that
+// their work should change goes before one that it leaves as it is, such as wear.
+// It is worked out from the call alone, so that it tells nothing of the truth;
+// ok is false where no reading does, or nothing was called.
 func (s *Session) firstShown() (inst inspect.Instance, ok bool) {
 	fault, called := s.calledFault()
 	if !called {
@@ -26,6 +28,13 @@ func (s *Session) firstShown() (inst inspect.Instance, ok bool) {
 	if err != nil {
 		return inst, false
 	}
+	mended := with
+	if cond, err := s.desk.repaired(s.job.Car, with.Model.Condition(), s.chosen); err == nil {
+		if w, err := inspect.NewWorld(&s.job.Car.Spec, cond); err == nil {
+			mended = w
+		}
+	}
+	best := 0.0
 	for _, n := range s.notes {
 		if n.skipped || n.struck || n.again {
 			continue
@@ -35,17 +44,28 @@ func (s *Session) firstShown() (inst inspect.Instance, ok bool) {
 		}
 		sick, errSick := with.Measure(n.inst)
 		well, errWell := without.Measure(n.inst)
-		if errSick != nil || errWell != nil {
+		after, errAfter := mended.Measure(n.inst)
+		if errSick != nil || errWell != nil || errAfter != nil {
 			continue // this check cannot be made on such a car: it shows nothing of it
 		}
 		m := &n.check.Meter
-		a, b := m.Show(sick/m.PerUnit), m.Show(well/m.PerUnit)
-		if m.Apart(a, b) >= 1 && m.Apart(n.written, a) < m.Apart(n.written, b) {
-			return n.inst, true
+		a, b, c := m.Show(sick/m.PerUnit), m.Show(well/m.PerUnit), m.Show(after/m.PerUnit)
+		if m.Apart(a, b) < 1 || m.Apart(n.written, a) >= m.Apart(n.written, b) {
+			continue
+		}
+		clear := math.Abs(m.Value(a)-m.Value(b)) / math.Sqrt(float64(m.Sigma*m.Sigma)+float64(m.Bias*m.Bias)+float64(m.Resolution*m.Resolution/12))
+		if m.Apart(a, c) >= 1 {
+			clear += changes
+		}
+		if clear > best+1e-9 {
+			inst, ok, best = n.inst, true, clear
 		}
 	}
-	return inst, false
+	return inst, ok
 }
+
+// changes is more spreads than any meter has.
+const changes = 1e6
 
 // calledFault is the row with most counters as it would most likely be.
 func (s *Session) calledFault() (scenarios.Fault, bool) {

@@ -46,13 +46,14 @@ var preparations = []Preparation{
 	{ID: "lower_front", Minutes: 2, End: "front", Undoes: []string{"lift_front", "stand@front_left", "stand@front_right"}},
 	{ID: "lower_rear", Minutes: 2, End: "rear", Undoes: []string{"lift_rear", "stand@rear_left", "stand@rear_right"}},
 	{ID: "torque_nuts", Minutes: 1, Safety: true, PerWheel: true, Undoes: []string{"slacken_nuts@wheel"}, Cautions: []string{"caution.nuts_torque"}},
-	{ID: "clear_road", Minutes: 1, Safety: true, Cautions: []string{"caution.road_clear"}},
-	{ID: "drive", Minutes: 20, Needs: []string{"clear_road"}, Undoes: coolAll, Cautions: []string{"caution.road_clear"}, Harmful: HarmRoad},
-	{ID: "stop_50", Minutes: 3, Needs: []string{"clear_road"}, Undoes: coolAll, Cautions: []string{"caution.road_clear"}, Harmful: HarmRoad},
+	{ID: "clear_road", Minutes: 1, Safety: true, Undoes: []string{"chock_rear", "chock_front"}, Cautions: []string{"caution.road_clear"}},
+	{ID: "drive", Minutes: 20, Needs: []string{"clear_road"}, Undoes: onTheRoad, Cautions: []string{"caution.road_clear"}, Harmful: HarmRoad},
+	{ID: "stop_50", Minutes: 3, Needs: []string{"clear_road"}, Undoes: onTheRoad, Cautions: []string{"caution.road_clear"}, Harmful: HarmRoad},
 }
 
-// coolAll: whoever has braked has made every disc hot again.
-var coolAll = []string{"cool_disc@front_left", "cool_disc@front_right", "cool_disc@rear_left", "cool_disc@rear_right"}
+// onTheRoad: whoever drives takes the chocks away first, and whoever has braked
+// has made every disc hot again.
+var onTheRoad = []string{"chock_rear", "chock_front", "cool_disc@front_left", "cool_disc@front_right", "cool_disc@rear_left", "cool_disc@rear_right"}
 
 // Preparations lists every preparation in a fixed order. It must not be changed.
 func Preparations() []Preparation { return preparations }
