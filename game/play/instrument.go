@@ -64,7 +64,7 @@ func (r *reading) needle(seed uint64, job string) []float64 {
 	from := func(lo, hi float64) float64 { // a chance mark of the scale
 		return math.Round((lo+(hi-lo)*u)/m.Resolution) * m.Resolution
 	}
-	free := math.Round(160 + 20*luck(seed, job, "pedal let go", 0).Float64()) // [mm] above the floor, all day
+	free := math.Round(160 + 20*luck(seed, job, "free_pedal", 0).Float64()) // [mm] above the floor, all day
 	switch r.check.ID {
 	case "pedal_travel", "assist_reserve":
 		a := max(free, v)
