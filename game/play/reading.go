@@ -170,7 +170,7 @@ func (s *Session) refuseCheck(what string) no {
 	if at := placeOf(inst, c); at != s.place {
 		return because("no.elsewhere", "place", s.say("place."+at))
 	}
-	if c.Station == inspect.WheelOn && !c.WheelOff && s.setup.stands("wheel_off@"+inst.Wheel.String()) {
+	if c.Station == inspect.WheelOn && s.setup.stands("wheel_off@"+inst.Wheel.String()) {
 		return because("no.wheel_is_off")
 	}
 	if stands, _ := s.setup.onWheels(); c.Harmful == inspect.HarmRoad && !stands {

@@ -31,7 +31,6 @@ type Check struct {
 	ID       ID
 	Station  Station
 	PerWheel bool     // one instance a wheel
-	WheelOff bool     // belongs to a wheel that is on, but can be made with it off as well
 	Minutes  float64  // [min] without the preparation; common practice, no source
 	Needs    []string // preparations, "@wheel" and "@end" to be filled in; see [Needs]
 	Cautions []string // ids of the cautions that stand at the act

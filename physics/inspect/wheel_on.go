@@ -60,7 +60,7 @@ func wheelOnChecks() []Check {
 		opening("opening_inner", physics.Inner, 1.2),
 		{
 			// The joint is wiped dry, then looked at after ten seconds under a heavy foot.
-			ID: "wetness", Station: WheelOn, PerWheel: true, WheelOff: true, Minutes: 1.5,
+			ID: "wetness", Station: WheelOn, PerWheel: true, Minutes: 1.5,
 			Cautions: []string{"caution.fluid_skin_paint", "caution.not_under_jack"},
 			Meter: Meter{
 				// A drop is about 0.05 cm³; a tenth of it makes a wiped joint shine, ten
@@ -76,7 +76,7 @@ func wheelOnChecks() []Check {
 		},
 		{
 			// The swelling of the hose, felt with a hand round it under a heavy foot.
-			ID: "hose_bulge", Station: WheelOn, PerWheel: true, WheelOff: true, Minutes: 1,
+			ID: "hose_bulge", Station: WheelOn, PerWheel: true, Minutes: 1,
 			Cautions: []string{"caution.not_under_jack"},
 			Meter: Meter{
 				// 49 CFR 571.106 Table I allows a hose of the smallest class about
