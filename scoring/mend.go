@@ -39,9 +39,12 @@ func Mended(spec *physics.Spec, now, good physics.Condition) (bool, error) {
 		if err != nil {
 			return false, err
 		}
-		for i := range was.pressed {
-			if math.Abs(was.pressed[i]-should.pressed[i]) > mendForce*should.pressed[0] || was.free[i]-should.free[i] > mendDrag {
-				return false, nil
+		for pad := range 2 {
+			for half := range 2 {
+				off := math.Abs(was.pressed[pad][half] - should.pressed[pad][half])
+				if off > mendForce*should.pressed[physics.Inner][physics.Upper] || was.free[pad][half]-should.free[pad][half] > mendDrag {
+					return false, nil
+				}
 			}
 		}
 	}
@@ -57,7 +60,7 @@ func Mended(spec *physics.Spec, now, good physics.Condition) (bool, error) {
 }
 
 // grips are the forces [N] of the four half pads, pressed and let go.
-type grips struct{ pressed, free [4]float64 }
+type grips struct{ pressed, free [2][2]float64 }
 
 // pressAndFree presses a caliper, lets it go and turns its disc once.
 func pressAndFree(spec *physics.CornerSpec, cond *physics.WheelCondition, name string) (g grips, err error) {
@@ -74,7 +77,7 @@ func pressAndFree(spec *physics.CornerSpec, cond *physics.WheelCondition, name s
 			return g, err
 		}
 		if i == steps-1 {
-			g.pressed = halves(&f)
+			g.pressed = f.Half
 		}
 	}
 	const spokes = 12
@@ -85,16 +88,14 @@ func pressAndFree(spec *physics.CornerSpec, cond *physics.WheelCondition, name s
 			return g, err
 		}
 		if i >= spokes {
-			for k, v := range halves(&f) {
-				g.free[k] += v / spokes
+			for pad := range 2 {
+				for half := range 2 {
+					g.free[pad][half] += f.Half[pad][half] / spokes
+				}
 			}
 		}
 	}
 	return g, nil
-}
-
-func halves(f *physics.CornerForces) [4]float64 {
-	return [4]float64{f.Half[physics.Inner][physics.Upper], f.Half[physics.Inner][physics.Lower], f.Half[physics.Outer][physics.Upper], f.Half[physics.Outer][physics.Lower]}
 }
 
 // travelOf is the pedal's travel [m] at travelFoot from rest.

@@ -57,13 +57,20 @@ func (s *Session) mended(chosen []string) (bool, error) {
 // choice is a set of remedies with a release, and the car it leaves.
 func (s *Session) choice(chosen []string, release string, o *scoring.Outlook, sound, known bool) scoring.Choice {
 	c := scoring.Choice{Release: release, Sound: sound, Findings: o.Findings(known), Lasts: o.Lasts, DragFuel: o.DragFuel, Pedal: o.PedalUsed()}
+	c.Minutes, c.Parts, c.Refers = s.price(chosen)
+	return c
+}
+
+// price is what remedies take in minutes and in parts [min worth], and whether
+// one of them hands the car to a mechanic.
+func (s *Session) price(chosen []string) (minutes, parts float64, refers bool) {
 	for _, id := range chosen {
 		r, _, _ := s.desk.findRemedy(id)
-		c.Minutes += r.Minutes
-		c.Parts += r.PartsCost
-		c.Refers = c.Refers || r.Refers
+		minutes += r.Minutes
+		parts += r.PartsCost
+		refers = refers || r.Refers
 	}
-	return c
+	return minutes, parts, refers
 }
 
 // same tells that leaving a remedy out would have changed nothing that counts:
@@ -138,12 +145,8 @@ func (s *Session) cheapestMending(sets [][]string) (work float64, done []bool) {
 	done = make([]bool, len(sets))
 	refer := 0.0
 	for i, set := range sets {
-		minutes, refers := 0.0, false
-		for _, id := range set {
-			r, _, _ := s.desk.findRemedy(id)
-			minutes += r.Minutes + r.PartsCost
-			refers = refers || r.Refers
-		}
+		minutes, parts, refers := s.price(set)
+		minutes += parts
 		if refers && (refer == 0 || minutes < refer) {
 			refer = minutes
 		}
