@@ -126,6 +126,13 @@ func (m *mount) needle(i int) (x float64, ok bool) {
 	return m.v.Needle[i], true
 }
 
+// onScale is the first position of an instrument that has a scale; ok is false
+// where it has neither.
+func (m *mount) onScale() (x float64, ok bool) {
+	x, ok = m.needle(0)
+	return x, ok && m.v.Hi > m.v.Lo && m.v.Division > 0
+}
+
 // check is the id of the check without its wheel.
 func (m *mount) check() string {
 	id, _, _ := strings.Cut(m.v.Check, "@")

@@ -39,8 +39,8 @@ func (m *mount) thermometer() {
 // needle on an arc.
 func (m *mount) tester() {
 	v := m.v
-	x, ok := m.needle(0)
-	if !ok || !(v.Hi > v.Lo) || !(v.Division > 0) {
+	x, ok := m.onScale()
+	if !ok {
 		return
 	}
 	c, th := m.c, m.c.Theme

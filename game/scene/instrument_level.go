@@ -8,8 +8,8 @@ import (
 // scale's zero, MAX its hundred, with ticks between, below and above.
 func (m *mount) reservoir() {
 	v := m.v
-	level, ok := m.needle(0)
-	if !ok || !(v.Hi > v.Lo) || !(v.Division > 0) {
+	level, ok := m.onScale()
+	if !ok {
 		return
 	}
 	c, th := m.c, m.c.Theme

@@ -9,8 +9,8 @@ import (
 // piston back.
 func (m *mount) pullGauge() {
 	v := m.v
-	x, ok := m.needle(0)
-	if !ok || !(v.Hi > v.Lo) || !(v.Division > 0) {
+	x, ok := m.onScale()
+	if !ok {
 		return
 	}
 	c, th := m.c, m.c.Theme

@@ -11,8 +11,8 @@ import (
 // The whole arc carries one mark for every five divisions.
 func (m *mount) pendulum() {
 	v := m.v
-	x, ok := m.needle(0)
-	if !ok || !(v.Hi > v.Lo) || !(v.Division > 0) {
+	x, ok := m.onScale()
+	if !ok {
 		return
 	}
 	c, th := m.c, m.c.Theme
@@ -66,8 +66,8 @@ func (m *mount) rays(a, b draw.Pt, x0, x1, y float64) {
 // to the front of the car where it stands, and enlarges the tape's piece there.
 func (m *mount) tape() {
 	v := m.v
-	x, ok := m.needle(0)
-	if !ok || !(v.Hi > v.Lo) || !(v.Division > 0) {
+	x, ok := m.onScale()
+	if !ok {
 		return
 	}
 	c, th := m.c, m.c.Theme
