@@ -5,22 +5,14 @@ import (
 	"strings"
 	"testing"
 
-	"evenwear/assets"
 	"evenwear/game/play"
-	"evenwear/scenarios"
+	"evenwear/game/play/playtest"
 )
 
 func bench(t testing.TB) *play.Bench {
 	t.Helper()
-	lib, err := scenarios.Embedded()
-	if err != nil {
-		t.Fatal(err)
-	}
-	words, err := assets.English()
-	if err != nil {
-		t.Fatal(err)
-	}
-	b, err := play.NewBench(lib, words, "compact_hatchback")
+	desk, words := playtest.Desk(t)
+	b, err := play.NewBench(desk.Library(), words, "compact_hatchback")
 	if err != nil {
 		t.Fatal(err)
 	}

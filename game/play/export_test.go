@@ -1,4 +1,26 @@
 package play
 
+import (
+	"testing"
+
+	"evenwear/assets"
+	"evenwear/scenarios"
+)
+
 // Disguise gives s the job of another session, so that only the cars differ.
 func Disguise(s, as *Session) { s.job = as.job }
+
+// shelf is the program's own library and wording, for tests inside the package;
+// playtest.Desk is the same from outside.
+func shelf(t testing.TB) (*scenarios.Library, *assets.Words) {
+	t.Helper()
+	lib, err := scenarios.Embedded()
+	if err != nil {
+		t.Fatal(err)
+	}
+	words, err := assets.English()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return lib, words
+}

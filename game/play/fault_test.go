@@ -5,7 +5,6 @@ import (
 	"strings"
 	"testing"
 
-	"evenwear/assets"
 	"evenwear/physics"
 	"evenwear/scenarios"
 	"evenwear/scoring"
@@ -39,14 +38,7 @@ func sick(t *testing.T, lib *scenarios.Library, words Words, cause *scenarios.Ca
 // somewhere in the figures of its drawing, and is drawn at the moment that
 // shows it.
 func TestFaultsShow(t *testing.T) {
-	lib, err := scenarios.Embedded()
-	if err != nil {
-		t.Fatal(err)
-	}
-	words, err := assets.English()
-	if err != nil {
-		t.Fatal(err)
-	}
+	lib, words := shelf(t)
 	press := func(v *CaliperView, pad int) float64 { return v.Half[pad][0] + v.Half[pad][1] }
 	for _, c := range lib.Causes {
 		t.Run(c.ID, func(t *testing.T) {

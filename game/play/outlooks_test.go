@@ -6,22 +6,13 @@ import (
 	"reflect"
 	"testing"
 
-	"evenwear/assets"
-	"evenwear/scenarios"
 	"evenwear/scoring"
 )
 
 // TestOutlooks: worked out side by side they are what they are one by one, and
 // what leaves the same car is worked out once.
 func TestOutlooks(t *testing.T) {
-	lib, err := scenarios.Embedded()
-	if err != nil {
-		t.Fatal(err)
-	}
-	words, err := assets.English()
-	if err != nil {
-		t.Fatal(err)
-	}
+	lib, words := shelf(t)
 	s, err := NewDesk(lib, words).Open("warm_wheel", 7)
 	if err != nil {
 		t.Fatal(err)
