@@ -56,7 +56,7 @@ func Run(ctx context.Context, g Game, words Words, in io.Reader, out io.Writer, 
 	for {
 		v := g.View()
 		if v.Stage == play.Debriefed {
-			return t.end(ctx, g, v)
+			return t.end(ctx, g)
 		}
 		t.show(v.Nodes, v.Notice)
 		a, err := t.next(words.Say("term.help"))
@@ -73,16 +73,13 @@ func Run(ctx context.Context, g Game, words Words, in io.Reader, out io.Writer, 
 }
 
 // end waits for the debrief and prints it.
-func (t *terminal) end(ctx context.Context, g Game, v *play.View) error {
-	text, told := "", -1
-	if v.Waiting != nil {
-		text = v.Waiting.Text
-	}
+func (t *terminal) end(ctx context.Context, g Game) error {
+	told := -1
 	err := g.Settle(ctx, func(share float64) {
 		// Every tenth is enough for a reader, and little enough for a speaker.
 		if tenth := int(share * 10); tenth > told {
 			told = tenth
-			t.line(t.words.Say("term.waiting", "text", text, "percent", tenth*10), 0)
+			t.line(t.words.Say("term.waiting", "text", t.words.Say("debrief.waiting"), "percent", tenth*10), 0)
 			t.out.Flush()
 		}
 	})
