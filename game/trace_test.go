@@ -146,7 +146,7 @@ func TestTraceBadInput(t *testing.T) {
 		{`-pressure, value 1: -Inf is out of range; ` + list, []string{"-pressure=-Inf"}},
 		{`-pressure: 1001 values; at most 1000`, []string{"-pressure", strings.Repeat("1,", 1000) + "1"}},
 		{`unknown wheel "front"; known are front_left, front_right, rear_left, rear_right`, []string{"-pressure", "1", "-wheel", "front"}},
-		{`unknown car "hatch"; the nearest known is compact_hatchback`, []string{"-pressure", "1", "-car", "hatch"}},
+		{`unknown car "hatch"; the nearest known are compact_hatchback, `, []string{"-pressure", "1", "-car", "hatch"}},
 		{`-set front.piston_mm=9: unknown path "front.piston_mm"; the nearest known are front.piston_diameter_mm, `, []string{"-pressure", "1", "-set", "front.piston_mm=9"}},
 		{`-set mass_kg: the = is missing; write path=value`, []string{"-pressure", "1", "-set", "mass_kg"}},
 		{`-set mass_kg=heavy: "heavy" is not a number; allowed is 500 to 5000 kg`, []string{"-pressure", "1", "-set", "mass_kg=heavy"}},

@@ -77,7 +77,7 @@ func TestBadJobs(t *testing.T) {
 		{"mapping for text", "goal: Look outside first.", "goal: {a: b}", []string{"jobs/x.yaml:16:7: goal: a mapping stands where text belongs; text"}},
 		{"number for text", "goal: Look outside first.", "goal: 12", []string{"jobs/x.yaml:16:7: goal: \"12\" is not text; text; put it in quotes if it is meant as text"}},
 		{"empty text", "goal: Look outside first.", "goal: \"\"", []string{"jobs/x.yaml:16:7: goal: the text is empty; at least one word"}},
-		{"unknown car", "compact_hatchback", "compact_hatchbak", []string{"jobs/x.yaml:2:6: car: unknown car \"compact_hatchbak\"; known is compact_hatchback"}},
+		{"unknown car", "compact_hatchback", "compact_hatchbak", []string{"jobs/x.yaml:2:6: car: unknown car \"compact_hatchbak\"; known are compact_hatchback, delivery_van, small_four_wheel_drive"}},
 		{"unknown cause", "cause: pins_dry", "cause: pin_dry", []string{"jobs/x.yaml:10:12: faults[0].cause: unknown cause \"pin_dry\"; the nearest known are pins_dry, pin_seized, pins_seized"}},
 		{"unknown place", "place: front_left", "place: front_lift", []string{"jobs/x.yaml:11:12: faults[0].place: unknown place of pins_dry \"front_lift\"; known are front_left, front_right, rear_left, rear_right"}},
 		{"place of another cause", "place: front_left", "place: car", []string{"jobs/x.yaml:11:12: faults[0].place: unknown place of pins_dry \"car\"; known are front_left, front_right, rear_left, rear_right"}},
