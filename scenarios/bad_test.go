@@ -196,7 +196,8 @@ func TestBadNames(t *testing.T) {
 		sameSentences(t, err, []string{want})
 	}
 	_, err := Load(fstest.MapFS{})
-	sameSentences(t, err, []string{"catalogue.yaml: the file is missing; it lists the groups of causes and the parts"})
+	sameSentences(t, err, []string{"catalogue.yaml: the file is missing; it lists the groups of causes and the parts",
+		"owners.yaml: the file is missing; it holds the sentences of the owners of drawn cars"})
 }
 
 func TestOverlay(t *testing.T) {

@@ -15,7 +15,7 @@ import (
 	"gopkg.in/yaml.v3"
 )
 
-//go:embed catalogue.yaml cars causes remedies jobs
+//go:embed catalogue.yaml owners.yaml cars causes remedies jobs
 var embedded embed.FS
 
 // Embedded loads the library that is part of the program.
@@ -64,8 +64,11 @@ func load(layers ...layer) (*Library, error) {
 	}
 	lib := &Library{}
 	b := &builder{lib: lib}
-	if src := one(layers, "catalogue.yaml", &probs); src != nil {
+	if src := one(layers, "catalogue.yaml", "it lists the groups of causes and the parts", &probs); src != nil {
 		b.catalogue(src)
+	}
+	if src := one(layers, "owners.yaml", "it holds the sentences of the owners of drawn cars", &probs); src != nil {
+		b.owners(src)
 	}
 	for _, src := range folder(layers, "cars", &probs) {
 		b.car(src)
@@ -126,14 +129,14 @@ func folder(layers []layer, dir string, probs *Problems) []*source {
 	return out
 }
 
-// one returns a single file from the last layer that has it.
-func one(layers []layer, name string, probs *Problems) *source {
+// one returns a single file from the last layer that has it; holds says what it is for.
+func one(layers []layer, name, holds string, probs *Problems) *source {
 	for _, l := range slices.Backward(layers) {
 		if _, err := fs.Stat(l.files, name); err == nil {
 			return read(l, name, probs)
 		}
 	}
-	*probs = append(*probs, Problem{File: layers[0].prefix + name, What: "the file is missing", Allowed: "it lists the groups of causes and the parts"})
+	*probs = append(*probs, Problem{File: layers[0].prefix + name, What: "the file is missing", Allowed: holds})
 	return nil
 }
 

@@ -11,6 +11,8 @@ type Library struct {
 	Parts    []Part
 	Remedies []*Remedy
 	Jobs     []*Job
+
+	owners *Owners // of drawn cars
 }
 
 // Car returns the car with this id, or nil.
