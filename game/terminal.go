@@ -20,7 +20,7 @@ import (
 var workers = max(1, runtime.NumCPU()-1)
 
 type termCmd struct {
-	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list."`
+	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list; unseen, unseen_gentle or unseen_hard: a car nobody wrote down."`
 	Seed   uint64 `help:"Luck of the readings; without one, any."`
 	Resume string `help:"Go on with this kept session." placeholder:"NAME"`
 	Bench  bool   `help:"The bench instead of a job."`
@@ -80,6 +80,11 @@ func (t *termCmd) open(desk *play.Desk, dir string) (*play.Kept, error) {
 		}
 		job = desk.Library().Jobs[0].ID
 	}
+	if id, ok, err := unseen(dir, job); err != nil {
+		return nil, err
+	} else if ok {
+		job = id
+	}
 	if seed == 0 {
 		seed = anySeed()
 	}
@@ -106,11 +111,14 @@ func knownCar(lib *scenarios.Library, id string) error {
 	return fmt.Errorf("unknown car %q; %s", id, scenarios.NearestWords(id, known))
 }
 
+// seeds is how many seeds are drawn from.
+const seeds = 90000
+
 // anySeed is small enough to be read out loud.
 func anySeed() uint64 {
 	var b [8]byte
 	rand.Read(b[:])
-	return binary.LittleEndian.Uint64(b[:])%9000 + 1000
+	return binary.LittleEndian.Uint64(b[:])%seeds + 10000
 }
 
 // typed reports whether somebody types: a pipe needs no prompt.

@@ -5,12 +5,12 @@ import (
 	"errors"
 	"fmt"
 	"os"
-	"strings"
 
 	"evenwear/assets"
 	"evenwear/game/play"
 	"evenwear/game/scene"
 	"evenwear/game/window"
+	"evenwear/scenarios"
 	"evenwear/scoring/record"
 )
 
@@ -70,19 +70,30 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 			k.Close()
 		})
 	}
-	for _, j := range desk.Library().Jobs {
-		cover.Jobs = append(cover.Jobs, scene.Offer{Name: j.Title, Detail: words.Say("cover.job_minutes", "minutes", j.Minutes),
+	begin := func(a *scene.App, job string) (scene.Scene, error) {
+		s, err := desk.Open(job, anySeed())
+		if err != nil {
+			return nil, err
+		}
+		k, err := s.Keep(dir)
+		if err != nil {
+			return nil, unkept(dir, err)
+		}
+		return show(a, k), nil
+	}
+	for _, ease := range scenarios.Eases {
+		cover.Jobs = append(cover.Jobs, scene.Offer{Name: words.Say("cover.unseen_" + string(ease)), Detail: words.Say("cover.unseen"),
 			Open: func(a *scene.App) (scene.Scene, error) {
-				s, err := desk.Open(j.ID, anySeed())
+				id, _, err := unseen(dir, unseenWord+"_"+string(ease))
 				if err != nil {
 					return nil, err
 				}
-				k, err := s.Keep(dir)
-				if err != nil {
-					return nil, unkept(dir, err)
-				}
-				return show(a, k), nil
+				return begin(a, id)
 			}})
+	}
+	for _, j := range desk.Library().Jobs {
+		cover.Jobs = append(cover.Jobs, scene.Offer{Name: j.Title, Detail: words.Say("cover.job_minutes", "minutes", j.Minutes),
+			Open: func(a *scene.App) (scene.Scene, error) { return begin(a, j.ID) }})
 	}
 	if _, err := record.List(dir); err != nil {
 		return cover, unkept(dir, err)
@@ -94,9 +105,9 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 			return nil
 		}
 		name := last
-		for _, j := range desk.Library().Jobs {
-			if strings.HasPrefix(last, j.ID+"-") {
-				name = j.Title
+		for _, e := range list {
+			if e.Name == last {
+				name = desk.Title(e.Job)
 			}
 		}
 		if over {

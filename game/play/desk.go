@@ -36,15 +36,28 @@ func (d *Desk) Library() *scenarios.Library { return d.lib }
 // ErrNoJob says that no job has this id.
 var ErrNoJob = errors.New("there is no such job")
 
+// job finds a job of the library, or draws one whose id says how.
 func (d *Desk) job(id string) (*scenarios.Job, error) {
 	if j := d.lib.Job(id); j != nil {
 		return j, nil
+	}
+	if seed, ease, ok := scenarios.ParseDrawn(id); ok {
+		return d.lib.Draw(seed, scenarios.Wish{Ease: ease})
 	}
 	known := make([]string, len(d.lib.Jobs))
 	for i, j := range d.lib.Jobs {
 		known[i] = j.ID
 	}
-	return nil, fmt.Errorf("%q: %w; there are %s", short(id), ErrNoJob, strings.Join(known, ", "))
+	return nil, fmt.Errorf("%q: %w; there are %s, and unseen ones such as %s", short(id), ErrNoJob, strings.Join(known, ", "), scenarios.DrawnID(1234, scenarios.Fair))
+}
+
+// Title is a few words for a job, or its id when there is no such job.
+func (d *Desk) Title(id string) string {
+	j, err := d.job(id)
+	if err != nil {
+		return id
+	}
+	return j.Title
 }
 
 // buildWorld is the car an inspector finds.

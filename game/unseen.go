@@ -1,0 +1,44 @@
+package main
+
+import (
+	"strings"
+
+	"evenwear/scenarios"
+	"evenwear/scoring/record"
+)
+
+// unseenWord is what stands for a car that nobody wrote down: alone, a fair one;
+// with _gentle, _fair or _hard, one of that ease.
+const unseenWord = "unseen"
+
+// unseen is the id of a drawn car of which no session is kept in dir; ok tells
+// that name asks for one.
+func unseen(dir, name string) (id string, ok bool, err error) {
+	ease := scenarios.Fair
+	if rest, asked := strings.CutPrefix(name, unseenWord+"_"); asked {
+		ease = scenarios.Ease(rest)
+	} else if name != unseenWord {
+		return "", false, nil
+	}
+	known := false
+	for _, e := range scenarios.Eases {
+		known = known || e == ease
+	}
+	if !known {
+		return "", false, nil // an id of a drawn car, or a wrong name: the desk knows which
+	}
+	kept, err := record.List(dir)
+	if err != nil {
+		return "", true, unkept(dir, err)
+	}
+	for {
+		id = scenarios.DrawnID(anySeed(), ease)
+		played := false
+		for _, e := range kept {
+			played = played || e.Job == id
+		}
+		if !played || len(kept) > seeds/2 { // nearly every number has been played
+			return id, true, nil
+		}
+	}
+}
