@@ -34,6 +34,9 @@ func (b *BoosterSpec) demand(rod float64) float64 {
 // takes. The engine draws it out again; without it a leak eats what is left.
 //
 //	V ← V·(1 − Vent)^(drop of demand);  V ← V_e + (V − V_e)·e^(−dt/τ) or V·e^(−leak·dt)
+//
+// A torn diaphragm leaks while the foot holds the air valve open, in proportion to
+// the demand d, engine or not: 1/τ' = 1/τ + ℓ·d, V_e' = V_e·τ'/τ.
 func (m *Model) vacuum(s *State, in *Input, dt float64) float64 {
 	b := &m.spec.Booster
 	v := s.Vacuum
@@ -41,13 +44,22 @@ func (m *Model) vacuum(s *State, in *Input, dt float64) float64 {
 	if drop > 0 && b.Vent > 0 {
 		v *= exact.Pow(1-b.Vent, drop)
 	}
+	torn := 0.0
+	if m.cond.DiaphragmLeak > 0 {
+		torn = m.cond.DiaphragmLeak * b.demand(float64(m.spec.Pedal.Ratio*in.Foot))
+	}
 	if !in.Engine {
-		if m.cond.VacuumLeak > 0 {
-			v *= exact.Exp(-m.cond.VacuumLeak * dt)
+		if leak := m.cond.VacuumLeak + torn; leak > 0 {
+			v *= exact.Exp(-leak * dt)
 		}
 		return v
 	}
 	full := m.engineVacuum()
+	if torn > 0 && b.Restore > 0 {
+		rate := 1/b.Restore + torn
+		full = full / b.Restore / rate
+		return full + float64((v-full)*exact.Exp(-rate*dt))
+	}
 	if v == full {
 		return v
 	}

@@ -35,9 +35,9 @@ func friction(k, limit, u float64, cautious bool) (f, kt, w float64) {
 	return math.Copysign(limit, u), kt, float64(limit*far) - limit*limit/(2*k)
 }
 
-// halfPad returns force, stiffness and energy of a half pad squeezed by u,
-// with a series compliance yield.
-func (c *Corner) halfPad(u, yield float64) (n, kt, w float64) {
+// halfPad returns force, stiffness and energy of a half pad of linear stiffness
+// k1 squeezed by u, with a series compliance yield.
+func (c *Corner) halfPad(k1, u, yield float64) (n, kt, w float64) {
 	if u <= 0 {
 		return 0, 0, 0
 	}
@@ -45,8 +45,8 @@ func (c *Corner) halfPad(u, yield float64) (n, kt, w float64) {
 	if yield > 0 {
 		// d + yield·N(d) = u is increasing and convex in d: Newton from the right stays there.
 		for range 50 {
-			n = float64(c.k1*d) + float64(c.k3*d*d*d)
-			kt = c.k1 + float64(3*c.k3*d*d)
+			n = float64(k1*d) + float64(c.k3*d*d*d)
+			kt = k1 + float64(3*c.k3*d*d)
 			step := (d + float64(yield*n) - u) / (1 + float64(yield*kt))
 			d -= step
 			if math.Abs(step) <= 1e-15*u {
@@ -55,9 +55,9 @@ func (c *Corner) halfPad(u, yield float64) (n, kt, w float64) {
 		}
 	}
 	d2 := d * d
-	n = float64(c.k1*d) + float64(c.k3*d2*d)
-	kt = c.k1 + float64(3*c.k3*d2)
-	w = float64(c.k1*d2/2) + float64(c.k3*d2*d2/4)
+	n = float64(k1*d) + float64(c.k3*d2*d)
+	kt = k1 + float64(3*c.k3*d2)
+	w = float64(k1*d2/2) + float64(c.k3*d2*d2/4)
 	if yield > 0 {
 		w += float64(yield * n * n / 2)
 		kt /= 1 + float64(yield*kt)
@@ -103,9 +103,9 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 		u := y + float64(a*th)
 		f, k, w := friction(c.pinRate, c.pin[i], u-s.PinAnchor[i], cautious)
 		e.pin[i] = f
-		f += float64(c.boot * u)
-		k += c.boot
-		energy += w + float64(c.boot*u*u/2)
+		f += float64(c.boot[i] * u)
+		k += c.boot[i]
+		energy += w + float64(c.boot[i]*u*u/2)
 		if h := load.HandRate[i]; h > 0 {
 			far := u - load.HandAt[i]
 			f += float64(h * far)
@@ -149,7 +149,7 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 			if j == Lower {
 				kb, b = -kb, -b
 			}
-			n, k, w := c.halfPad(x-y-float64(kb*th)-c.gap[Inner][j]-load.DiscIn, load.Yield[Inner][j])
+			n, k, w := c.halfPad(c.k1[Inner], x-y-float64(kb*th)-c.gap[Inner][j]-load.DiscIn, load.Yield[Inner][j])
 			e.half[Inner][j] = n
 			energy += w
 			gx += n
@@ -162,7 +162,7 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 			hyt += float64(kb * k)
 			htt += float64(kb * kb * k)
 
-			n, k, w = c.halfPad(y+float64(b*th)-br-c.gap[Outer][j]-load.DiscOut, load.Yield[Outer][j])
+			n, k, w = c.halfPad(c.k1[Outer], y+float64(b*th)-br-c.gap[Outer][j]-load.DiscOut, load.Yield[Outer][j])
 			e.half[Outer][j] = n
 			energy += w
 			gy += n

@@ -41,6 +41,7 @@ type accuracy struct {
 
 // drive is Drive as finely as fine says.
 func drive(spec *Spec, cond Condition, duty Duty, km float64, fine accuracy) (Condition, error) {
+	cond.polish(&duty, km)
 	if !cond.ages() {
 		return steady(spec, cond, duty, km, fine)
 	}

@@ -95,8 +95,10 @@ func (w *wornWheel) settle(s CornerState, load *CornerLoad, g *glimpse) (CornerS
 
 // line is the pressure at this wheel when its chamber has p [Pa].
 func (w *wornWheel) line(spec *Spec, p float64) float64 {
-	if v := &spec.Valve; !w.wheel.Front() && v.Knee > 0 && p > v.Knee {
-		return v.Knee + float64(v.Slope*(p-v.Knee))
+	if v := &spec.Valve; !w.wheel.Front() && v.Knee > 0 {
+		if knee, slope := v.at(w.cond.ValveStuck); p > knee {
+			return knee + float64(slope*(p-knee))
+		}
 	}
 	return p
 }
@@ -143,8 +145,12 @@ func (w *wornWheel) wearRate() float64 {
 
 // takeOff moves lining and disc back by what forces [N] wore over slid [m].
 func (w *wornWheel) takeOff(half *[2][2]float64, slid float64) {
-	k := w.wearRate() * slid
+	rate := w.wearRate() * slid
 	for i := range 2 {
+		k := rate
+		if deep := w.cond.Groove[i]; deep > 0 {
+			k *= scored(deep)
+		}
 		disc := Archard(w.spec.DiscWearRate, half[i][Upper]+half[i][Lower], slid) / w.spec.sweptArea()
 		w.cond.DiscWear[i] += disc
 		for j := range 2 {
@@ -160,9 +166,9 @@ func (w *wornWheel) takeOff(half *[2][2]float64, slid float64) {
 
 // loses lets a leak run while a lump's stops press and the car waits after them.
 func (w *wornWheel) loses(d *trip, l *lump) {
-	if w.cond.Leak > 0 {
+	if holes := w.cond.Holes(); holes > 0 {
 		stop, rho := &d.duty.Stops[l.class], d.spec.Fluid.Density
-		w.leaked += float64(l.number * jetShare * w.cond.Leak *
+		w.leaked += float64(l.number * jetShare * holes *
 			(float64(math.Sqrt(2*l.pressure/rho)*stop.time()) + float64(halt(stop)*math.Sqrt(2*waitPressure/rho))))
 	}
 }

@@ -28,6 +28,20 @@ func (f *FluidSpec) BoilingPoint(w, p float64) float64 {
 	return boilAt(t, p) - freezing
 }
 
+// Boiling points of the lowest grade still sold [°C]; 49 CFR 571.116 S5.1.1, S5.1.2: DOT 3.
+const (
+	lowestDry = 205
+	lowestWet = 140
+)
+
+// Mixed is the fluid with a share of the lowest grade in it: the boiling points of
+// glycol ethers mix in proportion, and mixing raises none.
+func (f FluidSpec) Mixed(share float64) FluidSpec {
+	f.DryBoil += float64(share * min(0, lowestDry-f.DryBoil))
+	f.WetBoil += float64(share * min(0, lowestWet-f.WetBoil))
+	return f
+}
+
 // boilAt raises a boiling point [K] at one atmosphere to gauge pressure p.
 func boilAt(atm, p float64) float64 {
 	return 1 / (1/atm - float64(steamStart*exact.Log(absolute(p)/Atmosphere)))
@@ -110,6 +124,18 @@ func orifice(area, p, density, smooth float64) (q, slope float64) {
 	c := dischargeCoefficient * area * math.Sqrt(2/density)
 	root := math.Sqrt(a)
 	return c * p / root, c * (1 - math.Abs(p)/(2*a)) / root
+}
+
+// throttled is an orifice [m²] with a laminar resistance [Pa·s/m³] in series: the
+// flow, its derivative by p, and the share of p that the orifice itself takes.
+func throttled(area, p, density, smooth, series float64) (q, slope, share float64) {
+	if q, slope = orifice(area, p, density, smooth); series <= 0 || area <= 0 {
+		return q, slope, 1
+	}
+	a := math.Abs(p) + smooth
+	own := math.Sqrt(a*density/2) / (dischargeCoefficient * area)
+	all := own + series
+	return p / all, (1 - float64(math.Abs(p)*own/(2*a*all))) / all, own / all
 }
 
 // hollow is the void [m³] that opens where fluid is pulled below what it can

@@ -14,6 +14,13 @@ const (
 	ageMost    = 1.0    // [month] longest step of slow rust
 	agePieces  = 400    // steps of a trip at most
 	pinMost    = 1e6    // [N] sliding force added to a pin
+	sealMost   = 1e5    // [N] the same of a piston
+	sealTime   = 1.0    // [month] as swellTime, of a piston's seal or a cup, which are thicker; assumed
+	sealGrips  = 1e4    // [1/m] a piston held by rust or swollen rubber lets go after a tenth of a millimetre; assumed
+	oilFull    = 0.1    // [1] mineral oil in the fluid with which rubber swells all it can; assumed
+	oilSeal    = 1500.0 // [N] by which that grips each piston
+	oilCup     = 2.5e-3 // [m] play by which it covers each compensating port: more than a pedal's free travel
+	oilOver    = 1e-3   // [1] of it to come, below which nothing swells any more
 	waterMost  = 0.2    // [1] water in the fluid by mass
 )
 
@@ -27,14 +34,23 @@ func (d *Duty) monthly() float64 {
 
 // ages tells that months alone change the car.
 func (c *Condition) ages() bool {
-	return c.WaterUptake > 0 || c.pinsAge() < math.Inf(1)
+	return c.WaterUptake > 0 || c.partsAge() < math.Inf(1)
 }
 
-// pinsAge is the longest step [month] in which the pins may be taken as they are
-// in its middle; infinite where they do not age.
-func (c *Condition) pinsAge() float64 {
+// partsAge is the longest step [month] in which pins and seals may be taken as they
+// are in its middle; infinite where they do not age.
+func (c *Condition) partsAge() float64 {
 	step := math.Inf(1)
+	if c.oilToCome() > oilOver {
+		step = 2 * ageStep
+	}
 	for w := range c.Wheels {
+		if c.Wheels[w].SealRusting > 0 {
+			step = min(step, ageMost)
+		}
+		if c.Wheels[w].SealSwelling > swellOver {
+			step = min(step, 2*ageStep)
+		}
 		for i := range 2 {
 			if c.Wheels[w].PinRusting[i] > 0 {
 				step = min(step, ageMost)
@@ -49,32 +65,57 @@ func (c *Condition) pinsAge() float64 {
 
 // Age is the condition some months later, wear left out.
 //
-//	swelling   dF = S·(1 − e^(−t/τ)), S ← S − dF      mineral oil in a pin's rubber, τ two weeks
+//	swelling   dF = S·(1 − e^(−t/τ)), S ← S − dF      mineral oil in a pin's rubber, τ two weeks; in a seal, τ a month
 //	rust       F ← F + r·t                            water under a torn boot
 //	water      w ← w + u·t                            through hoses and the cap, at most 20 %
+//	oil        dR = (min(1, m/10 %) − R)·(1 − e^(−t/τ))   mineral oil, a share m of the fluid, in all rubber
 //
-// F is a pin's sliding force. Grease made for rubber has S = 0. Two spans after one
+// F is the sliding force of a pin or a piston. What holds a piston so also stiffens
+// it, k ← k + dF/0.1 mm: it no longer rolls back with its seal. Oil in the fluid
+// grips every piston by 1500 N·dR more and swells the cups over the compensating
+// ports by 2.5 mm·dR. Rubber never shrinks again. Grease made for rubber has S = 0. Two spans after one
 // another are their sum. Source of the forms: diffusion into a thin wall, its first
 // term; the others straight lines. The numbers are a condition's own.
 func (c *Condition) Age(months float64) {
 	left := exact.Exp(-months / swellTime)
+	leftSeal := exact.Exp(-months / sealTime)
+	swollen := float64(c.oilToCome() * (1 - leftSeal))
+	c.RubberSwollen += swollen
+	for i := range c.PortCover {
+		c.PortCover[i] += float64(oilCup * swollen)
+	}
 	for w := range c.Wheels {
 		v := &c.Wheels[w]
+		seal := float64(v.SealSwelling * (1 - leftSeal))
+		v.SealSwelling -= seal
+		v.hold(seal + float64(oilSeal*swollen) + float64(v.SealRusting*months))
 		for i := range 2 {
 			soaked := float64(v.PinSwelling[i] * (1 - left))
 			v.PinSwelling[i] -= soaked
+			v.PinSoaked[i] += soaked
 			v.PinFriction[i] = min(pinMost, v.PinFriction[i]+soaked+float64(v.PinRusting[i]*months))
 		}
 	}
 	c.Water = min(waterMost, c.Water+float64(c.WaterUptake*months))
 }
 
-// ageing drives a car that ages: half a step's months, its wear with the pins as
-// they are in its middle, the other half. That errs by the square of the step.
+// oilToCome is how much further the fluid's oil will swell the rubber [1].
+func (c *Condition) oilToCome() float64 {
+	return max(0, min(1, c.MineralOil/oilFull)-c.RubberSwollen)
+}
+
+// hold lets rust or rubber hold the piston by so much more [N].
+func (v *WheelCondition) hold(by float64) {
+	v.SealFriction = min(sealMost, v.SealFriction+by)
+	v.SealRate = min(sealMost*sealGrips, v.SealRate+float64(by*sealGrips))
+}
+
+// ageing drives a car that ages: half a step's months, its wear with pins and
+// seals as they are in its middle, the other half. That errs by the square of the step.
 func ageing(spec *Spec, cond Condition, duty Duty, km float64, fine accuracy) (Condition, error) {
 	monthly := duty.monthly()
 	for done := 0.0; done < km; {
-		way := max(float64(monthly*(cond.pinsAge()/float64(fine.rounds))), km/agePieces)
+		way := max(float64(monthly*(cond.partsAge()/float64(fine.rounds))), km/agePieces)
 		if done+float64(1.5*way) > km {
 			way = km - done
 		}

@@ -11,10 +11,13 @@ func (m *Model) thermal(s *State, mean float64, in *Input, dt float64) {
 		}
 		spec := m.spec.Corner(w)
 		slip := float64(load.turning * spec.EffectiveRadius)
-		fade := spec.Fade(s.Heat[w].Face())
+		fade := m.grip(s, w)
 		for i := range 2 {
 			load.power[i] = float64(m.corners[w].padFriction(&s.Forces[w], i) * fade * slip)
 			load.pressed[i] = s.Forces[w].Half[i][Upper]+s.Forces[w].Half[i][Lower] > 0
+		}
+		if s.Film[w] > 0 {
+			s.Film[w] = m.heat[w].scrub(s.Film[w], (load.power[0]+load.power[1])*dt)
 		}
 		m.heat[w].step(&s.Heat[w], &load, dt)
 	}
@@ -27,7 +30,12 @@ func (c *Corner) padFriction(f *CornerForces, pad int) float64 {
 
 // WheelTorque is the brake torque of a turning wheel [N·m], linings at their present temperature.
 func (m *Model) WheelTorque(s *State, w Wheel) float64 {
-	return m.corners[w].Torque(&s.Forces[w]) * m.spec.Corner(w).Fade(s.Heat[w].Face())
+	return m.corners[w].Torque(&s.Forces[w]) * m.grip(s, w)
+}
+
+// grip is the share of cold friction [1] that linings have now.
+func (m *Model) grip(s *State, w Wheel) float64 {
+	return m.spec.Corner(w).Fade(s.Heat[w].Face()) * (1 + float64(filmGrip*s.Film[w]))
 }
 
 // workInHeat makes the heat paths of the four wheels; [New] calls it once.

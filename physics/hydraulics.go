@@ -16,6 +16,8 @@ type flow struct {
 	stick    float64    // [N/m] its stiffness, 0 while it slides
 	given    bool       // the friction is not to be worked out from the strokes
 	thick    float64    // [1] viscosity over that at 20 °C
+	above    float64    // [Pa] of the air over the fluid in the reservoir
+	stiff    float64    // [Pa·s/m³] with which that answers what leaves it in this step
 	coarse   bool       // wheels turn too far in this step to follow the discs' faces
 	wheel    [NumWheels]cavity
 	chamber  [2]chamber
@@ -159,6 +161,12 @@ func (m *Model) begin(f *flow, s *State, in *Input, force, dt float64) {
 	f.thick = 1
 	if in.Ambient != 0 {
 		f.thick = m.spec.Fluid.ViscosityAt(roomAir+in.Ambient) / m.spec.Fluid.Viscosity
+	}
+	f.above, f.stiff = 0, 0
+	if m.cond.VentShut > 0 {
+		var rate float64
+		f.above, rate = m.above(s.Standing)
+		f.stiff = 4 * dt * rate // two ports and two cups draw on one reservoir
 	}
 	taken := m.taken(force, &[2]float64{})
 	for i := range f.chamber {

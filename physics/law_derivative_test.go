@@ -59,9 +59,9 @@ func TestDerivatives(t *testing.T) {
 		{"line by wheel", func(p float64) (float64, float64) { q, _, d := hose.line(2e6, 2e6, p, 0.8); return q, d }, []float64{1e6, 2.2e6, 4e6}, 10},
 		{"chamber by pressure", func(p float64) (float64, float64) { c := chamber(p, 2e-5); return c.residual, c.byP }, []float64{-3e4, 5e4, 2e6}, 1},
 		{"chamber by stroke", func(x float64) (float64, float64) { c := chamber(4e5, x); return c.residual, c.byS }, []float64{1e-5, 3e-5, 2e-3}, 1e-9},
-		{"half pad", func(u float64) (float64, float64) { n, k, _ := c.halfPad(u, 0); return n, k }, []float64{-1e-4, 1e-4, 3e-4}, 1e-9},
-		{"half pad that wears", func(u float64) (float64, float64) { n, k, _ := c.halfPad(u, 1e-9); return n, k }, []float64{1e-4, 3e-4}, 1e-8},
-		{"half pad's energy", func(u float64) (float64, float64) { n, _, w := c.halfPad(u, 1e-9); return w, n }, []float64{1e-4, 3e-4}, 1e-8},
+		{"half pad", func(u float64) (float64, float64) { n, k, _ := c.halfPad(c.k1[Inner], u, 0); return n, k }, []float64{-1e-4, 1e-4, 3e-4}, 1e-9},
+		{"half pad that wears", func(u float64) (float64, float64) { n, k, _ := c.halfPad(c.k1[Inner], u, 1e-9); return n, k }, []float64{1e-4, 3e-4}, 1e-8},
+		{"half pad's energy", func(u float64) (float64, float64) { n, _, w := c.halfPad(c.k1[Inner], u, 1e-9); return w, n }, []float64{1e-4, 3e-4}, 1e-8},
 		{"friction", func(u float64) (float64, float64) { f, k, _ := friction(8e6, 300, u, false); return f, k }, []float64{-1e-4, 1e-5, 2e-5, 1e-4}, 1e-9},
 		{"friction's energy", func(u float64) (float64, float64) { f, _, w := friction(8e6, 300, u, false); return w, f }, []float64{-1e-4, 1e-5, 2e-5, 1e-4}, 1e-9},
 	} {

@@ -8,10 +8,13 @@ type pipe struct {
 	hold    float64 // [Pa] a collapsed hose keeps back
 	swell   float64 // [m³/Pa]
 	fluid   float64 // [m³]
-	leak    float64 // [m²]
+	leak    float64 // [m²] at the joint and past the seal
+	screw   float64 // [m²] at the shut bleed screw
 	knee    float64 // [Pa] of the reducing valve, 0 for none
 	slope   float64
-	mate    int // chamber whose pressure holds the valve down: the front wheels'
+	reduces bool // there is a valve
+	stuck   bool // which does not feel the front's pressure
+	mate    int  // chamber whose pressure holds the valve down: the front wheels'
 }
 
 func newPipe(spec *Spec, cond *WheelCondition, w Wheel) pipe {
@@ -19,11 +22,12 @@ func newPipe(spec *Spec, cond *WheelCondition, w Wheel) pipe {
 	p := pipe{
 		circuit: spec.Circuit[w],
 		inward:  c.LineResistance, back: float64(c.LineResistance * (1 + cond.HoseReturn)),
-		hold: cond.HoseHold, swell: c.HoseSwell + cond.HoseSwell, fluid: c.FluidVolume, leak: cond.Leak,
+		hold: cond.HoseHold, swell: c.HoseSwell + cond.HoseSwell, fluid: c.FluidVolume, leak: cond.Leak + cond.SealLeak, screw: cond.ScrewLeak,
 		mate: spec.Circuit[w],
 	}
 	if !w.Front() && spec.Valve.Knee > 0 {
-		p.knee, p.slope = spec.Valve.Knee, spec.Valve.Slope
+		p.reduces, p.stuck = true, cond.ValveStuck != 0
+		p.knee, p.slope = spec.Valve.at(cond.ValveStuck)
 		if spec.Circuit[FrontLeft] == spec.Circuit[FrontRight] {
 			p.mate = spec.Circuit[FrontLeft]
 		}
@@ -31,15 +35,25 @@ func newPipe(spec *Spec, cond *WheelCondition, w Wheel) pipe {
 	return p
 }
 
+// at is the knee [Pa] and slope [1] of a valve stuck open (share > 0: what it holds
+// back above the knee is less by the share) or shut (< 0: knee and slope are lower
+// by it; at −1 nothing passes).
+func (v *ValveSpec) at(stuck float64) (knee, slope float64) {
+	if stuck >= 0 {
+		return v.Knee, v.Slope + float64(stuck*(1-v.Slope))
+	}
+	return float64(v.Knee * (1 + stuck)), float64(v.Slope * (1 + stuck))
+}
+
 // outlet is the pressure the valve lets through from chamber pressure p, and its
 // derivative. Above the knee a share of the rise passes. What holds the valve
 // down is the front wheels' pressure: where that is lost it opens.
 func (l *pipe) outlet(p, front float64) (out, slope float64) {
-	if l.knee <= 0 || p <= l.knee {
+	if !l.reduces || p <= l.knee {
 		return p, 1
 	}
 	cut := float64((1 - l.slope) * (p - l.knee))
-	if front < cut {
+	if front < cut && !l.stuck {
 		return p - max(0, front), 1
 	}
 	return p - cut, l.slope
@@ -116,7 +130,7 @@ func (m *Model) fill(w int, c *cavity, pc, front, thick, dt float64) error {
 	volume := float64(corner.area*c.corner.X) + float64(l.swell*c.p) + float64(l.fluid*(float64(squeeze*c.p)-float64(fl.Expansion*warm))) - gasV - vapV
 	c.a = float64(corner.area*c.forces.DxDp) + l.swell + float64(l.fluid*squeeze) - gasS - vapS
 	leak, leakS := orifice(l.leak, c.p, fl.Density, leakSmooth)
-	screw, screwS := orifice(c.bleed, c.p, fl.Density, leakSmooth)
+	screw, screwS := orifice(c.bleed+l.screw, c.p, fl.Density, leakSmooth)
 	c.in, c.byP, c.byW = l.line(pc, front, c.p, thick)
 	c.out, c.screw = leak+screw, screw
 	c.a += float64(dt * (leakS + screwS - c.byW))

@@ -149,17 +149,20 @@ func (m *Model) supply(i int, c *chamber, f *flow) {
 	lap := m.spec.Master.Port[i] + portLap
 	share := 1 - c.s/lap
 	var q, byP, byS float64
+	pull := f.above - c.p
 	if share > 0 && c.port > 0 {
-		q, byP = orifice(c.port*share, -c.p, fl.Density, portSmooth)
+		var own float64
+		q, byP, own = throttled(c.port*share, pull, fl.Density, portSmooth, f.stiff)
 		byP = -byP
-		byS = -q / (share * lap)
+		byS = -q * own / (share * lap)
 	}
-	if c.p < 0 {
-		g := 1 / m.spec.Master.CupResistance
-		q -= float64(c.p * g)
+	if pull > 0 {
+		g := 1 / (m.spec.Master.CupResistance + f.stiff)
+		q += float64(pull * g)
 		byP -= g
 	} else if g := m.master.bypass[i]; g > 0 {
-		q -= float64(c.p * g)
+		g = 1 / (1/g + f.stiff)
+		q += float64(pull * g)
 		byP -= g
 	}
 	gasV, gasS := 0.0, 0.0

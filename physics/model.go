@@ -31,7 +31,8 @@ func New(spec *Spec, cond Condition) (*Model, error) {
 		m.pipes[w] = newPipe(spec, &cond.Wheels[w], w)
 	}
 	m.workInHeat()
-	m.boil = spec.Fluid.BoilingPoint(cond.Water, 0) + freezing
+	fluid := spec.Fluid.Mixed(cond.LowGrade)
+	m.boil = fluid.BoilingPoint(cond.Water, 0) + freezing
 	// A new car stands at MAX: what is in its cavities then is what it holds.
 	m.filling = spec.Reservoir.max() + cond.Fluid
 	for _, c := range [...]*CornerSpec{&spec.Front, &spec.Rear} {
@@ -128,10 +129,19 @@ func (c *CornerSpec) rules(at string) []rule {
 
 // check refuses a condition no car can be in.
 func (c *Condition) check(s *Spec) error {
+	for w := range Wheel(NumWheels) {
+		if v := c.Wheels[w].ValveStuck; v != 0 && (w.Front() || s.Valve.Knee <= 0) {
+			return &SpecError{What: w.String() + ".valve_stuck", Value: v, Wanted: "0: no reducing valve serves this wheel"}
+		}
+	}
 	rules := []rule{
 		{what: "condition.fluid", v: c.Fluid, lo: -1, hi: 1}, {what: "condition.water", v: c.Water, hi: waterMost}, {what: "condition.water_uptake", v: c.WaterUptake, hi: 0.1},
 		{what: "condition.booster_loss", v: c.BoosterLoss, hi: 1}, {what: "condition.vacuum_leak", v: c.VacuumLeak, hi: 1e3},
 		{what: "condition.cup_bypass_primary", v: c.CupBypass[0], hi: 1}, {what: "condition.cup_bypass_secondary", v: c.CupBypass[1], hi: 1},
+		{what: "condition.low_grade", v: c.LowGrade, hi: 1}, {what: "condition.mineral_oil", v: c.MineralOil, hi: 1}, {what: "condition.rubber_swollen", v: c.RubberSwollen, hi: 1},
+		{what: "condition.vent_shut", v: c.VentShut, hi: 1}, {what: "condition.diaphragm_leak", v: c.DiaphragmLeak, hi: 1e3},
+		{what: "condition.chamber_air_primary", v: c.ChamberAir[0], hi: 1e-4}, {what: "condition.chamber_air_secondary", v: c.ChamberAir[1], hi: 1e-4},
+		{what: "condition.lamp_lost", v: c.LampLost, hi: 1}, {what: "condition.float_high", v: c.FloatHigh, hi: 1e-3},
 		{what: "condition.port_cover_primary", v: c.PortCover[0], hi: 0.1}, {what: "condition.port_cover_secondary", v: c.PortCover[1], hi: 0.1},
 	}
 	rules = append(rules, c.Vessels.rules(&s.Vessels)...)
@@ -141,9 +151,15 @@ func (c *Condition) check(s *Spec) error {
 			rule{what: at + "seal_friction", v: v.SealFriction, lo: -spec.SealFriction, hi: 1e5}, rule{what: at + "seal_rate", v: v.SealRate, lo: -0.9 * spec.SealRate, hi: 1e9},
 			rule{what: at + "leak", v: v.Leak, hi: 1e-3}, rule{what: at + "air", v: v.Air, hi: 1e-4}, rule{what: at + "hose_swell", v: v.HoseSwell, lo: -spec.HoseSwell, hi: 1e-9},
 			rule{what: at + "hose_hold", v: v.HoseHold, hi: 2e7}, rule{what: at + "hose_return", v: v.HoseReturn, hi: 1e6},
+			rule{what: at + "seal_swelling", v: v.SealSwelling, hi: sealMost}, rule{what: at + "seal_rusting", v: v.SealRusting, hi: 1e5},
+			rule{what: at + "seal_leak", v: v.SealLeak, hi: 1e-3}, rule{what: at + "screw_leak", v: v.ScrewLeak, hi: 1e-3},
+			rule{what: at + "rim_rust", v: v.RimRust, hi: 5e-3}, rule{what: at + "disc_crack", v: v.DiscCrack, hi: max(tiny, spec.DiscDiameter/2)}, rule{what: at + "disc_film", v: v.DiscFilm, hi: 1},
+			rule{what: at + "valve_stuck", v: v.ValveStuck, lo: -1, hi: 1},
 			rule{what: at + "runout", v: v.Runout, hi: 5e-3}, rule{what: at + "thickness", v: v.Thickness, hi: 5e-3}, rule{what: at + "bearing_play", v: v.BearingPlay, hi: 5e-3})
 		for i := range 2 {
 			rules = append(rules,
+				rule{what: at + "pin_bend", v: v.PinBend[i], hi: 1e7}, rule{what: at + "pin_soaked", v: v.PinSoaked[i], hi: pinMost},
+				rule{what: at + "bond_lost", v: v.BondLost[i], hi: 0.95}, rule{what: at + "groove", v: v.Groove[i], hi: max(1e-4, spec.DiscThickness/4)},
 				rule{what: at + "pin_swelling", v: v.PinSwelling[i], hi: pinMost}, rule{what: at + "pin_rusting", v: v.PinRusting[i], hi: 1e5},
 				rule{what: at + "pin_friction", v: v.PinFriction[i], lo: -spec.PinFriction, hi: pinMost}, rule{what: at + "ear_friction", v: v.EarFriction[i], lo: -spec.EarFriction, hi: 1e6},
 				rule{what: at + "pin_anchor", v: v.PinAnchor[i], lo: -0.1, hi: 0.1}, rule{what: at + "plate_proud", v: v.PlateProud[i], lo: -5e-3, hi: 5e-3},

@@ -27,6 +27,7 @@ func (m *Model) Rest() (State, error) {
 		}
 		s.Heat[w].CoolTo(roomAir)
 		s.Air[w] = m.cond.Wheels[w].Air
+		s.Film[w] = m.cond.Wheels[w].DiscFilm
 		s.Cavity[w] = float64(m.corners[w].area*s.Corners[w].X) - s.Air[w]
 	}
 	s.Vacuum = m.engineVacuum()
@@ -47,7 +48,41 @@ func (m *Model) Rest() (State, error) {
 		}
 		s.Standing = 0
 	}
-	return s, nil
+	for i, air := range m.cond.ChamberAir { // it came in as fluid went out, too
+		s.Master.Air[i] += air
+		s.Master.Fluid[i] -= air
+	}
+	return s, m.stand(&s)
+}
+
+const (
+	standStep  = 1.0  // [s]
+	standMost  = 600  // steps
+	standClose = 10.0 // [Pa] a step, below which nothing moves any more
+)
+
+// stand lets the air shut in over the fluid draw on ports and pistons or press on
+// them until nothing moves any more.
+func (m *Model) stand(s *State) error {
+	if m.cond.VentShut <= 0 {
+		return nil
+	}
+	var f flow
+	in := Input{Engine: true}
+	for range standMost {
+		was := s.Pressure
+		if err := m.hydraulics(&f, s, &in, standStep); err != nil {
+			return err
+		}
+		moved := 0.0
+		for w, p := range s.Pressure {
+			moved = max(moved, p-was[w], was[w]-p)
+		}
+		if moved <= standClose {
+			break
+		}
+	}
+	return nil
 }
 
 // press takes a caliper to the peak and back, quasi-static, disc at its mean.

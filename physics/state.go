@@ -31,6 +31,7 @@ type State struct {
 	Decel    float64 // [m/s²] of the last step, braking positive
 	Locked   [NumWheels]bool
 	Turn     [NumWheels]float64 // [1] share of a disc's turn, 0 ≤ Turn < 1
+	Film     [NumWheels]float64 // [1] rust film left on a disc's faces
 
 	Corners  [NumWheels]CornerState
 	Forces   [NumWheels]CornerForces

@@ -56,5 +56,5 @@ func (m *Model) TurnTorque(s *State, w Wheel) (float64, error) {
 			sum += c.Torque(&f)
 		}
 	}
-	return sum / spokes * m.spec.Corner(w).Fade(s.Heat[w].Face()), nil
+	return sum / spokes * m.grip(s, w), nil
 }

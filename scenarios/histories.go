@@ -135,6 +135,10 @@ func mirrorHalves(c *physics.Condition) {
 	for i := range c.Wheels {
 		w := &c.Wheels[i]
 		swap(&w.PinFriction)
+		swap(&w.PinSwelling)
+		swap(&w.PinSoaked)
+		swap(&w.PinRusting)
+		swap(&w.PinBend)
 		swap(&w.PinAnchor)
 		set := &w.PinAnchorSet
 		set[physics.Upper], set[physics.Lower] = set[physics.Lower], set[physics.Upper]

@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"evenwear/physics"
@@ -93,5 +94,40 @@ func TestMirrors(t *testing.T) {
 		if at, side, half := c.s.mirrors(c.place); at != c.at || side != c.side || half != c.half {
 			t.Errorf("%s: %s, sides %t, halves %t; want %s, %t, %t", c.place, at, side, half, c.at, c.side, c.half)
 		}
+	}
+}
+
+// TestMirrorHalves: every number that names upper or lower changes place with the
+// other, bit for bit, with the mark beside it; every other stays.
+func TestMirrorHalves(t *testing.T) {
+	var cond, want physics.Condition
+	swapped := 0
+	other := strings.NewReplacer("upper", "lower", "lower", "upper")
+	for i := range fields {
+		f := &fields[i]
+		if f.OfCar() {
+			continue
+		}
+		*f.cond(&cond) = float64(i + 1)
+		at := f
+		if path := other.Replace(f.Path); path != f.Path {
+			swapped++
+			if at = fieldIndex[path]; at == nil {
+				t.Fatalf("%s has no counterpart %s", f.Path, path)
+			}
+		}
+		*at.cond(&want) = float64(i + 1)
+		if f.mark != nil && strings.Contains(f.Path, "upper") {
+			*f.mark(&cond), *at.mark(&want) = true, true
+		}
+	}
+	mirrorHalves(&cond)
+	for i := range fields {
+		if f := &fields[i]; !f.OfCar() && *f.cond(&cond) != *f.cond(&want) {
+			t.Errorf("%s is %g, want %g", f.Path, *f.cond(&cond), *f.cond(&want))
+		}
+	}
+	if cond != want || swapped < 16*physics.NumWheels {
+		t.Errorf("marks differ, or only %d numbers change place", swapped)
 	}
 }
