@@ -19,33 +19,33 @@ import "fmt"
 //	f     = clamp(k·(u − anchor), −F, +F)                seal, pins, ears
 //
 // A lining parted from a share of its plate bears on the rest alone until the crack
-// closes: k1 falls by the share, k3 stays. A bent pin is a spring like its boot, at
-// ease where new linings hold the body, because the bend is drawn into the bush as
-// they wear: k = (slope of the bend)²·3EI/l³, 10 to 200 kN/m for 10 mm of steel.
+// closes: k1 falls by the share, k3 stays. A bent pin gives as it binds in its bush,
+// so it springs back a long way where a dry one stays: 1/k = 1/k_pin + c_bend, about
+// 1 to 4 mm/kN (a kink of slope 0.03 to 0.06 in 10 mm of steel 40 mm long: l³/(3EI·slope²),
+// 0.2 µm/N across it). How hard it binds is its friction.
 //
 // For fixed anchors the energy is convex, so the answer is unique up to
 // directions in which nothing pushes. Newton with an exact Hessian and Armijo
 // backtracking on the energy finds it; the anchors are then moved.
 // Errors: force residual below 1e-6 of the greatest force or 1e-4 N.
 type Corner struct {
-	name                  string
-	area                  float64    // [m²]
-	k1                    [2]float64 // [N/m] of a half of the inner and outer pad
-	k3, bridge            float64    // half-pad k3
-	sealRate, seal0, grip float64
-	pinRate               float64
-	pin                   [2]float64 // [N]
-	a, b, kb              float64    // kb = κ·b
-	boot                  [2]float64 // [N/m] springs along the upper and lower pin: boot, and the pin if it is bent
-	tiltRate, grease      float64
-	earRate               float64
-	ear                   [2]float64    // [N]
-	home                  float64       // [m]
-	gap                   [2][2]float64 // [m] pad, half: clearance with wear worked in
-	runout, thickness     float64       // [m] amplitude over half a turn
-	play, wedge           float64       // [m] way to either end of a loose hub's play; see [Corner.Tip]
-	re                    float64
-	mu                    [2][2]float64 // [1] cold
+	name                   string
+	area                   float64    // [m²]
+	k1                     [2]float64 // [N/m] of a half of the inner and outer pad
+	k3, bridge             float64    // half-pad k3
+	sealRate, seal0, grip  float64
+	pinRate                [2]float64 // [N/m] upper and lower
+	pin                    [2]float64 // [N]
+	a, b, kb               float64    // kb = κ·b
+	boot, tiltRate, grease float64
+	earRate                float64
+	ear                    [2]float64    // [N]
+	home                   float64       // [m]
+	gap                    [2][2]float64 // [m] pad, half: clearance with wear worked in
+	runout, thickness      float64       // [m] amplitude over half a turn
+	play, wedge            float64       // [m] way to either end of a loose hub's play; see [Corner.Tip]
+	re                     float64
+	mu                     [2][2]float64 // [1] cold
 }
 
 // NewCorner works a condition into a design. name is used in errors.
@@ -56,9 +56,8 @@ func NewCorner(spec *CornerSpec, cond *WheelCondition, name string) Corner {
 		k3:   spec.K3 / 2, bridge: spec.Bridge,
 		sealRate: spec.SealRate + cond.SealRate,
 		seal0:    spec.SealFriction + cond.SealFriction, grip: spec.SealGrip,
-		pinRate: spec.PinRate,
-		a:       spec.PinOffset, b: spec.PadOffset, kb: spec.TiltShare * spec.PadOffset,
-		tiltRate: spec.TiltRate, grease: spec.Grease,
+		a: spec.PinOffset, b: spec.PadOffset, kb: spec.TiltShare * spec.PadOffset,
+		boot: spec.Boot, tiltRate: spec.TiltRate, grease: spec.Grease,
 		earRate: spec.EarRate, home: spec.Home,
 		runout: (spec.Runout + cond.Runout) / 2, thickness: cond.Thickness / 4,
 		re: spec.EffectiveRadius, play: cond.BearingPlay / 2,
@@ -69,7 +68,7 @@ func NewCorner(spec *CornerSpec, cond *WheelCondition, name string) Corner {
 	for i := range 2 {
 		c.pin[i] = spec.PinFriction + cond.PinFriction[i]
 		c.ear[i] = spec.EarFriction + cond.EarFriction[i]
-		c.boot[i] = spec.Boot + cond.PinBend[i]
+		c.pinRate[i] = spec.PinRate / (1 + float64(spec.PinRate*cond.PinBend[i]))
 		c.k1[i] = float64(spec.K1 / 2 * (1 - cond.BondLost[i]))
 		for j := range 2 {
 			c.gap[i][j] = spec.Gap[i] - cond.PlateProud[i] + cond.Wear[i][j] + cond.DiscWear[i]

@@ -101,11 +101,11 @@ func (c *Corner) evaluate(e *evaluation, s *CornerState, load *CornerLoad, sealF
 			a = -a
 		}
 		u := y + float64(a*th)
-		f, k, w := friction(c.pinRate, c.pin[i], u-s.PinAnchor[i], cautious)
+		f, k, w := friction(c.pinRate[i], c.pin[i], u-s.PinAnchor[i], cautious)
 		e.pin[i] = f
-		f += float64(c.boot[i] * u)
-		k += c.boot[i]
-		energy += w + float64(c.boot[i]*u*u/2)
+		f += float64(c.boot * u)
+		k += c.boot
+		energy += w + float64(c.boot*u*u/2)
 		if h := load.HandRate[i]; h > 0 {
 			far := u - load.HandAt[i]
 			f += float64(h * far)

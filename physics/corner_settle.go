@@ -103,8 +103,8 @@ func (c *Corner) finish(s *CornerState, e *evaluation, load *CornerLoad, sealF f
 	d := e.solve([4]float64{r, 0, 0, 0}, cornerRegular)
 	f := CornerForces{Half: e.half, Pin: e.pin, Ear: e.ear, Seal: e.seal, DxDp: d[0]}
 	slip(&s.SealAnchor, c.sealRate, sealF, s.X)
-	slip(&s.PinAnchor[Upper], c.pinRate, c.pin[Upper], s.Y+float64(c.a*s.Tilt))
-	slip(&s.PinAnchor[Lower], c.pinRate, c.pin[Lower], s.Y-float64(c.a*s.Tilt))
+	slip(&s.PinAnchor[Upper], c.pinRate[Upper], c.pin[Upper], s.Y+float64(c.a*s.Tilt))
+	slip(&s.PinAnchor[Lower], c.pinRate[Lower], c.pin[Lower], s.Y-float64(c.a*s.Tilt))
 	if !load.PadsOut {
 		slip(&s.EarAnchor[Inner], c.earRate, c.ear[Inner], s.X-s.Y)
 		slip(&s.EarAnchor[Outer], c.earRate, c.ear[Outer], s.Y-s.Bridge)

@@ -9,16 +9,17 @@ func (m *Model) Level(s *State) float64 {
 
 const (
 	capAir  = 5 * CubicCentimetre // under the cap with fluid at the brim; assumed
-	capLets = 30e3                // [Pa] above which a blocked cap lets go all the same; assumed
+	capLets = 30e3                // [Pa] either way, at which the cap's or the rod's seal lets air by all the same; assumed
 )
 
 // Above is the pressure of the air over the fluid in the reservoir [Pa]: none while
 // its cap breathes. A blocked vent shuts in the air that stood over fluid at MAX:
 //
-//	p = share·p_atm·(V₀/V − 1) ≤ 30 kPa,  V = brim + 5 cm³ − standing
+//	p = share·p_atm·(V₀/V − 1) within ±30 kPa,  V = brim + 5 cm³ − standing
 //
-// so a level that falls draws on the ports, and warm fluid that rises presses.
-// The air is a function of the level: none gets past the cups, and filling up to
+// so a level that falls draws on the ports, the pistons and any weeping joint, and
+// warm fluid that rises presses. Air that the seals let by comes up into the
+// reservoir, not into the lines. The air is a function of the level: filling up to
 // MAX lets the atmosphere in.
 func (m *Model) Above(s *State) float64 {
 	p, _ := m.above(s.Standing)
@@ -30,7 +31,10 @@ func (m *Model) above(standing float64) (p, rate float64) {
 	r := &m.spec.Reservoir
 	shut, room := m.cond.VentShut, r.brim()+capAir-standing
 	full := float64(shut*Atmosphere) * (r.MaxToBrim + capAir) / room
-	return min(capLets, full-float64(shut*Atmosphere)), full / room
+	if p = full - float64(shut*Atmosphere); p > capLets || p < -capLets {
+		return max(-capLets, min(capLets, p)), 0
+	}
+	return p, full / room
 }
 
 func (r *ReservoirSpec) max() float64  { return r.AtMin + r.MinToMax }

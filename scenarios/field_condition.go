@@ -32,8 +32,8 @@ var conditionRows = []row[physics.Condition]{
 var wheelRows = []row[physics.WheelCondition]{
 	{"pin_upper_friction", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinFriction[physics.Upper] }},
 	{"pin_lower_friction", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinFriction[physics.Lower] }},
-	{"pin_upper_bend", perMM, 0, 2, func(c *physics.WheelCondition) *float64 { return &c.PinBend[physics.Upper] }},
-	{"pin_lower_bend", perMM, 0, 2, func(c *physics.WheelCondition) *float64 { return &c.PinBend[physics.Lower] }},
+	{"pin_upper_bend", perKN, 0, 20, func(c *physics.WheelCondition) *float64 { return &c.PinBend[physics.Upper] }},
+	{"pin_lower_bend", perKN, 0, 20, func(c *physics.WheelCondition) *float64 { return &c.PinBend[physics.Lower] }},
 	{"pin_upper_soaked", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinSoaked[physics.Upper] }},
 	{"pin_lower_soaked", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinSoaked[physics.Lower] }},
 	{"pin_upper_swelling", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinSwelling[physics.Upper] }},
@@ -86,7 +86,7 @@ var spreads = []struct {
 	to   []string
 }{
 	{"pin_friction_n", []string{"pin_upper_friction_n", "pin_lower_friction_n"}},
-	{"pin_bend_kn_per_mm", []string{"pin_upper_bend_kn_per_mm", "pin_lower_bend_kn_per_mm"}},
+	{"pin_bend_mm_per_kn", []string{"pin_upper_bend_mm_per_kn", "pin_lower_bend_mm_per_kn"}},
 	{"pin_soaked_n", []string{"pin_upper_soaked_n", "pin_lower_soaked_n"}},
 	{"pin_swelling_n", []string{"pin_upper_swelling_n", "pin_lower_swelling_n"}},
 	{"pin_rusting_n_per_month", []string{"pin_upper_rusting_n_per_month", "pin_lower_rusting_n_per_month"}},

@@ -23,6 +23,7 @@ var (
 	newton   = unit{"n", "N", 1}
 	perM     = unit{"n_per_m", "N/m", 1}
 	perMM    = unit{"kn_per_mm", "kN/mm", 1e6} // = MN/m
+	perKN    = unit{"mm_per_kn", "mm/kN", 1e-6}
 	cubic    = unit{"n_per_mm3", "N/mm³", 1e9}
 	perMPa   = unit{"n_per_mpa", "N/MPa", 1e-6}
 	torsion  = unit{"nm_per_rad", "N·m/rad", 1}
