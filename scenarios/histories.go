@@ -89,6 +89,13 @@ func Kin(c *Cause, s *Severity, p Place) string {
 	return c.ID + "#" + s.ID + "@" + string(at)
 }
 
+// Image tells what must be mirrored to come from the first of a fault's kin to
+// it: left and right, upper and lower.
+func Image(s *Severity, p Place) (side, half bool) {
+	_, side, half = s.mirrors(p)
+	return side, half
+}
+
 // mirrors returns the mirror image of a place that stands for it: on the left,
 // at the upper pin; and what must be mirrored to come back. A severity that
 // names a wheel or a half outright has no mirror image.

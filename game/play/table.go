@@ -116,6 +116,11 @@ func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driv
 		}
 		return inspect.NewWorld(&car.Spec, cond)
 	}
+	p.Mirror = func(h, elder int, check inspect.Instance) (inspect.Instance, bool) {
+		side, half := scenarios.Image(&faults[h].bad, faults[h].place)
+		side0, half0 := scenarios.Image(&faults[elder].bad, faults[elder].place)
+		return check.Mirrored(side != side0, half != half0), true
+	}
 	return p
 }
 

@@ -68,6 +68,9 @@ func only(p *evidence.Problem, ids ...string) *evidence.Problem {
 		}
 	}
 	few.Build = func(h int, b []float64) (*inspect.World, error) { return p.Build(old[h], b) }
+	few.Mirror = func(h, elder int, check inspect.Instance) (inspect.Instance, bool) {
+		return p.Mirror(old[h], old[elder], check)
+	}
 	return &few
 }
 
@@ -90,14 +93,16 @@ func filled(t *testing.T, p *evidence.Problem, workers int) *evidence.Table {
 // mean, slopes and what the line leaves over agree within a third of a
 // division, for words within what moves no probability by more than 0.05. The
 // causes are those whose checks move most with use: a reservoir that runs
-// empty, pins that let go only after years, a drag that grows. The table is the
-// same for any number of workers.
+// empty, pins that let go only after years, a drag that grows; three of them with
+// mirror images, which are told from them. The table is the same for any number
+// of workers.
 func TestShortWay(t *testing.T) {
 	if testing.Short() {
 		t.Skip("some hundred cars with every check")
 	}
 	var short, long atomic.Int64
-	ids := []string{"joint_weeping@front_right#damp", "pins_seized@rear_right#stiff", "pin_seized@front_left.upper_pin#stiff", "pins_dry@front_left#heavy"}
+	ids := []string{"joint_weeping@front_right#damp", "pins_seized@rear_right#stiff", "pin_seized@front_left.upper_pin#stiff", "pins_dry@front_left#heavy",
+		"joint_weeping@front_left#damp", "pins_seized@rear_left#stiff", "pin_seized@front_right.lower_pin#stiff"}
 	quick := filled(t, only(jobProblem(t, "warm_wheel", &short), ids...), 1)
 	again := filled(t, only(jobProblem(t, "warm_wheel", &short), ids...), 3)
 	all := only(jobProblem(t, "warm_wheel", &long), ids...)

@@ -25,8 +25,14 @@ type point struct {
 
 // design returns the points for k coordinates: the centre, ±√3 on each axis
 // (three-point Gauss–Hermite, exact to degree five along an axis) and half of
-// the corners at ±1, which show the products that no axis shows. 3, 9, 11, 17, 27 points.
-func design(k int) []point {
+// the corners at ±1, which show the products that no axis shows; of five
+// coordinates a quarter, unless thorough. 3, 9, 11, 17, 19 points, thorough 27.
+//
+// Half the corners show every product of a pair by itself. In the quarter those
+// of the last coordinate stand alone and the others fall two and two together,
+// of the first four the first with the second and the third with the fourth and
+// so on: their squares are taken for the square of their sum.
+func design(k int, thorough bool) []point {
 	pts := []point{{axis: -1, b: make([]float64, k)}}
 	for i := range k {
 		for _, s := range [2]float64{sqrt3, -sqrt3} {
@@ -36,6 +42,14 @@ func design(k int) []point {
 		}
 	}
 	if k < 2 {
+		return pts
+	}
+	if k == 5 && !thorough {
+		for bits := range 8 {
+			sign := func(i int) float64 { return 1 - float64(2*(bits>>i&1)) }
+			last, first, second := sign(0), sign(1), sign(2)
+			pts = append(pts, point{axis: -2, b: []float64{first, second, float64(last * first), float64(last * second), last}})
+		}
 		return pts
 	}
 	for bits := range 1 << (k - 1) {

@@ -33,6 +33,11 @@ type Problem struct {
 	// Build makes hypothesis h with background coordinates b (standard normals).
 	Build func(h int, b []float64) (*inspect.World, error)
 
+	// Mirror names the check at which hypothesis elder shows what h shows at a
+	// check, if it does: two of one kin are mirror images of each other, but for
+	// the brake's circuits. May be nil. See alike.
+	Mirror func(h, elder int, check inspect.Instance) (inspect.Instance, bool)
+
 	// Thorough leaves no point of the design out: dear, to hold the short way against.
 	Thorough bool
 

@@ -21,22 +21,29 @@ type rowWork struct {
 	made   []bool
 	values []float64 // of the check at hand, by point; NaN: no answer
 	have   []bool
+	elder  *tableRow // the first of its kin; nil: none, or it is the first
+	eldest int       // the first of its kin
 }
 
-// computeRow works the wanted checks of one hypothesis. It returns an error
-// only when cancelled.
-func (t *Table) computeRow(ctx context.Context, h int, want []int) (*tableRow, error) {
-	row := &tableRow{have: make([]bool, len(t.checks)), fits: make([]Fit, len(t.checks))}
+// computeRow works the wanted checks of one hypothesis, with what the first of
+// its kin has shown where it is another. It returns an error only when cancelled.
+func (t *Table) computeRow(ctx context.Context, h, eldest int, want []int) (*tableRow, error) {
+	n := len(t.checks)
+	row := &tableRow{have: make([]bool, n), fits: make([]Fit, n), seen: make([]sight, n)}
 	if old := t.rows[h].Load(); old != nil {
 		if old.err != nil {
 			return old, nil
 		}
 		copy(row.have, old.have)
 		copy(row.fits, old.fits)
+		copy(row.seen, old.seen)
 	}
-	n := len(t.points)
+	n = len(t.points)
 	w := &rowWork{t: t, ctx: ctx, h: h, pull: make([]float64, n), worlds: make([]*inspect.World, n), made: make([]bool, n),
-		values: make([]float64, n), have: make([]bool, n)}
+		values: make([]float64, n), have: make([]bool, n), eldest: eldest}
+	if h != eldest {
+		w.elder = t.rows[eldest].Load()
+	}
 	for _, c := range want {
 		if row.have[c] {
 			continue
@@ -49,11 +56,15 @@ func (t *Table) computeRow(ctx context.Context, h int, want []int) (*tableRow, e
 				return row, nil
 			}
 		}
-		f, err := w.fit(c)
+		clear(w.have)
+		f, ok, err := w.alike(c)
+		if err == nil && !ok {
+			f, err = w.fit(c)
+		}
 		if err != nil {
 			return nil, err
 		}
-		row.have[c], row.fits[c] = true, f
+		row.have[c], row.fits[c], row.seen[c] = true, f, w.sight(f)
 	}
 	return row, nil
 }
@@ -68,7 +79,6 @@ func (t *Table) computeRow(ctx context.Context, h int, want []int) (*tableRow, e
 // holds it against all points).
 func (w *rowWork) fit(c int) (Fit, error) {
 	pts := w.t.points
-	clear(w.have)
 	centre, err := w.value(c, 0)
 	if err != nil || !finite(centre) {
 		return Fit{}, err

@@ -33,7 +33,8 @@ type Table struct {
 type tableRow struct {
 	have []bool
 	fits []Fit
-	err  error // the hypothesis cannot be built at all
+	seen []sight // what its kin may be told from
+	err  error   // the hypothesis cannot be built at all
 }
 
 // Progress tells how far a table is filled.
@@ -48,7 +49,7 @@ func NewTable(p *Problem) (*Table, error) {
 		return nil, err
 	}
 	n := len(p.Hypotheses)
-	points := design(len(p.Background))
+	points := design(len(p.Background), p.Thorough)
 	t := &Table{problem: p, points: points, probes: probes(points), rows: make([]atomic.Pointer[tableRow], n)}
 	for _, inst := range p.Checks {
 		c, ok := p.find(inst.Check)
@@ -153,8 +154,13 @@ func (t *Table) compute(ctx context.Context, workers int, want []int, progress f
 				if at >= len(t.order) {
 					return
 				}
-				for _, h := range t.order[at] {
-					row, err := t.computeRow(ctx, h, want)
+				kin := t.order[at]
+				for i, h := range kin {
+					these := want
+					if i == 0 {
+						these = t.forKin(kin, want)
+					}
+					row, err := t.computeRow(ctx, h, kin[0], these)
 					if err != nil {
 						return // cancelled
 					}
