@@ -3,7 +3,7 @@ package inspect
 import "evenwear/physics"
 
 func bonnetChecks() []Check {
-	return []Check{
+	return append([]Check{
 		{
 			ID: "reservoir_level", Station: Bonnet, Minutes: 1,
 			Cautions: []string{"caution.cap_stays_on"},
@@ -25,5 +25,18 @@ func bonnetChecks() []Check {
 			},
 			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.Model.Condition().Water, nil },
 		},
-	}
+		{
+			// A drop under a small heater until it bubbles. Sigma: where the bubbles
+			// count as boiling; Bias: its thermometer. Assumed.
+			ID: "fluid_boil", Station: Bonnet, Minutes: 4,
+			Cautions: []string{"caution.fluid_skin_paint"},
+			Meter: Meter{
+				Instrument: "boil_tester", Unit: "degC", PerUnit: 1,
+				Resolution: 1, Division: 1, Sigma: 3, Bias: 3, Slip: DefaultSlip, Lo: 80, Hi: 320,
+			},
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				return w.Model.Spec().Fluid.BoilingPoint(w.Model.Condition().Water, 0), nil
+			},
+		},
+	}, vesselChecks()...)
 }

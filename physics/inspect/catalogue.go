@@ -5,6 +5,19 @@ import "evenwear/physics"
 // all is every check in its fixed order; stations keep together.
 var all = gather()
 
+// amiss are the forms of checks made in spite of what they want.
+var amiss = gatherForms()
+
+func gatherForms() []Check {
+	var list []Check
+	for i := range all {
+		if all[i].level != nil {
+			list = append(list, forms(&all[i])...)
+		}
+	}
+	return list
+}
+
 func gather() []Check {
 	var list []Check
 	list = append(list, bonnetChecks()...)
@@ -18,11 +31,17 @@ func gather() []Check {
 // All lists every check in a fixed order. The list must not be changed.
 func All() []Check { return all }
 
-// Find returns a check by its id. It must not be changed.
+// Forms lists, in a fixed order, every check as it is made in spite of what it
+// wants. The list must not be changed.
+func Forms() []Check { return amiss }
+
+// Find returns a check, or a form of one, by its id. It must not be changed.
 func Find(id ID) (*Check, bool) {
-	for i := range all {
-		if all[i].ID == id {
-			return &all[i], true
+	for _, list := range [2][]Check{all, amiss} {
+		for i := range list {
+			if list[i].ID == id {
+				return &list[i], true
+			}
 		}
 	}
 	return nil, false
@@ -41,6 +60,15 @@ func Instances() []Instance {
 		for w := range physics.Wheel(physics.NumWheels) {
 			list = append(list, Instance{Check: c.ID, Wheel: w, PerWheel: true})
 		}
+	}
+	return list
+}
+
+// FormInstances lists the forms of checks as [Instances] lists the checks.
+func FormInstances() []Instance {
+	var list []Instance
+	for i := range amiss {
+		list = append(list, Instance{Check: amiss[i].ID})
 	}
 	return list
 }

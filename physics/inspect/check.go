@@ -37,6 +37,15 @@ type Check struct {
 	Harmful  string   // id of the rule that makes it harmful when broken; empty for most
 	Meter    Meter
 
+	Wants  []string // preparations without which it is made all the same, and shows something else
+	Spoils []string // preparations with which it does
+	Of     ID       // of a form made in spite of these: the check itself; see [Instance.Made]
+	Amiss  []string // of such a form: the wants that do not stand and the spoils that do
+
+	// Of a check whose answer hangs on how the car stands; see [vessel].
+	level func(*physics.Model, physics.Bonnet) float64
+	doubt func(stand) float64
+
 	// Measure returns the noise-free answer in SI. It steps its own copy of the
 	// world, never the caller's.
 	Measure func(w *World, wheel physics.Wheel) (float64, error)

@@ -24,6 +24,9 @@ type Preparation struct {
 	Cautions []string // ids; the first is the one that is broken when a Safety preparation is left out
 	// Harmful is the id of the rule that makes it harmful when broken; see [RoadNeeds].
 	Harmful string
+	// Brings are preparations that stand with it: an engine that has gone cold has
+	// had the time for its oil to run back.
+	Brings []string
 }
 
 // The rule broken by driving a car before pedal, hold, leak and lining were
@@ -49,11 +52,15 @@ var preparations = []Preparation{
 	{ID: "clear_road", Minutes: 1, Safety: true, Undoes: []string{"chock_rear", "chock_front"}, Cautions: []string{"caution.road_clear"}},
 	{ID: "drive", Minutes: 20, Needs: []string{"clear_road"}, Undoes: onTheRoad, Cautions: []string{"caution.road_clear"}, Harmful: HarmRoad},
 	{ID: "stop_50", Minutes: 3, Needs: []string{"clear_road"}, Undoes: onTheRoad, Cautions: []string{"caution.road_clear"}, Harmful: HarmRoad},
+	{ID: flat, Minutes: 4, Undoes: []string{"chock_rear", "chock_front"}},
+	{ID: rested, Minutes: runBack / 60},
+	{ID: goneCold, Minutes: stoodCold / 60, Brings: []string{rested}},
 }
 
-// onTheRoad: whoever drives takes the chocks away first, and whoever has braked
-// has made every disc hot again.
-var onTheRoad = []string{"chock_rear", "chock_front", "cool_disc@front_left", "cool_disc@front_right", "cool_disc@rear_left", "cool_disc@rear_right"}
+// onTheRoad: whoever drives takes the chocks away first, parks where the car
+// stood, its engine hot and its oil thrown up, and whoever has braked has made
+// every disc hot again.
+var onTheRoad = []string{flat, rested, goneCold, "chock_rear", "chock_front", "cool_disc@front_left", "cool_disc@front_right", "cool_disc@rear_left", "cool_disc@rear_right"}
 
 // Preparations lists every preparation in a fixed order. It must not be changed.
 func Preparations() []Preparation { return preparations }
