@@ -22,6 +22,7 @@ type Price struct {
 	Needs   []int   // indices into Prices.Preparations
 	Clears  []int   // preparations that must not stand
 	After   [][]int // checks, one of each group of which must have been made before
+	Undoes  []int   // preparations that do not stand after it
 }
 
 // Prices are the costs of the checks of a problem, in its order.
@@ -37,7 +38,7 @@ func (p *Prices) verify(n int) error {
 		return fmt.Errorf("evidence: %d prices for %d checks", len(p.Checks), n)
 	}
 	for c := range p.Checks {
-		for _, list := range [][]int{p.Checks[c].Needs, p.Checks[c].Clears} {
+		for _, list := range [][]int{p.Checks[c].Needs, p.Checks[c].Clears, p.Checks[c].Undoes} {
 			for _, i := range list {
 				if i < 0 || i >= len(p.Preparations) {
 					return fmt.Errorf("evidence: price %d names preparation %d of %d", c, i, len(p.Preparations))
@@ -86,6 +87,9 @@ func (p *Prices) do(c int, done []bool) {
 			}
 			done[n] = true
 		}
+	}
+	for _, n := range p.Checks[c].Undoes {
+		done[n] = false
 	}
 }
 

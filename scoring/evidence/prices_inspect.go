@@ -1,10 +1,15 @@
 package evidence
 
-import "evenwear/physics/inspect"
+import (
+	"math"
+
+	"evenwear/physics/inspect"
+)
 
 // InspectPrices are the prices of a problem whose checks are those of the
-// catalogue: every preparation a check needs with what that needs in turn,
-// safety included, and the way back to four wheels before a drive.
+// catalogue: every preparation a check needs or wants with what that needs in
+// turn, safety included, and the way back to four wheels before the car is
+// moved. A form of a check made in spite of what it wants is not for sale.
 func InspectPrices(problem *Problem) Prices {
 	b := pricer{problem: problem}
 	for _, name := range inspect.Standing() {
@@ -15,7 +20,7 @@ func InspectPrices(problem *Problem) Prices {
 	}
 	// What a drive must not find is known only when every preparation is listed.
 	for c := range b.prices.Checks {
-		if b.road[c] {
+		if b.moved[c] {
 			b.ground(c)
 		}
 	}
@@ -30,7 +35,7 @@ func InspectPrices(problem *Problem) Prices {
 type pricer struct {
 	problem *Problem
 	prices  Prices
-	road    []bool // by check: the car must be driven
+	moved   []bool // by check: the car must be driven or rolled
 }
 
 // work returns the index of a preparation by its name; −1 when there is none.
@@ -66,6 +71,8 @@ func (b *pricer) back(w inspect.Work) float64 {
 		name = "wheel_on@" + w.Wheel.String()
 	case "slacken_nuts":
 		name = "torque_nuts@" + w.Wheel.String()
+	case "engine_cold":
+		name = "drive" // warms it again
 	default:
 		return 0
 	}
@@ -78,10 +85,21 @@ func (b *pricer) back(w inspect.Work) float64 {
 
 // check appends the price of one check.
 func (b *pricer) check(inst inspect.Instance) {
-	price, road := Price{}, false
+	price, road, rolled := Price{}, false, false
 	if c, ok := inspect.Find(inst.Check); ok {
 		price.Minutes = c.Minutes
+		if c.Of != "" {
+			price.Minutes = math.Inf(1)
+		}
 		road = b.needs(inst.Needs(), &price.Needs) || c.Harmful == inspect.HarmRoad || c.Station == inspect.Road
+		b.needs(c.Wants, &price.Needs)
+		rolled = find(c.Wants, "roll_level") >= 0
+		for _, name := range c.Spoils {
+			price.Clears = append(price.Clears, b.work(name))
+		}
+		for _, name := range inst.Undoes() {
+			price.Undoes = append(price.Undoes, b.work(name))
+		}
 	}
 	if road {
 		for _, group := range inspect.RoadNeeds() {
@@ -97,7 +115,7 @@ func (b *pricer) check(inst inspect.Instance) {
 		}
 	}
 	b.prices.Checks = append(b.prices.Checks, price)
-	b.road = append(b.road, road)
+	b.moved = append(b.moved, road || rolled)
 }
 
 // needs appends works with all they need, in the order in which they are done,
@@ -116,7 +134,7 @@ func (b *pricer) needs(names []string, to *[]int) (road bool) {
 	return road
 }
 
-// ground adds what must not stand when the car is driven.
+// ground adds what must not stand when the car is moved.
 func (b *pricer) ground(c int) {
 	impossible, unsafe := inspect.OnWheels()
 	for _, list := range [][]string{impossible, unsafe} {

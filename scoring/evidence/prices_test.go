@@ -1,6 +1,7 @@
 package evidence
 
 import (
+	"math"
 	"testing"
 
 	"evenwear/physics"
@@ -38,5 +39,42 @@ func TestInspectPrices(t *testing.T) {
 		if prices.Standing[i] != stands {
 			t.Errorf("%s stands at the beginning: %t, want %t", w.ID, prices.Standing[i], stands)
 		}
+	}
+}
+
+// TestVesselPrices: a reading under the bonnet is priced as it should be made,
+// whatever has been done before it; one made in spite of that is not for sale.
+func TestVesselPrices(t *testing.T) {
+	p := Problem{Checks: append(inspect.Instances(), inspect.FormInstances()...)}
+	prices := InspectPrices(&p)
+	at := func(names ...string) (list []inspect.Instance) {
+		for _, n := range names {
+			inst, err := inspect.ParseInstance(n)
+			if err != nil {
+				t.Fatal(err)
+			}
+			list = append(list, inst)
+		}
+		return list
+	}
+	const oil, level, back, cold, warm, coolant, pedal = 2, 4, 10, 120, 20, 1, 2
+	for _, tc := range []struct {
+		checks []string
+		want   float64 // [min]
+	}{
+		{[]string{"oil_level"}, level + back + oil},
+		{[]string{"oil_level", "washer_level", "oil_level"}, level + back + oil + 1 + oil},
+		{[]string{"oil_level", "pedal_travel", "oil_level"}, level + back + oil + pedal + back + oil},
+		{[]string{"coolant_level", "steering_level"}, cold + coolant + 1},
+		{[]string{"coolant_level", "oil_level"}, cold + coolant + warm + level + back + oil},
+		{[]string{"oil_level~run_back"}, math.Inf(1)},
+	} {
+		if got := prices.Minutes(&p, at(tc.checks...)); got != tc.want {
+			t.Errorf("%v cost %g min, want %g", tc.checks, got, tc.want)
+		}
+	}
+	alone, lifted := prices.Minutes(&p, at("spin@front_left")), prices.Minutes(&p, at("spin@front_left", "oil_level"))
+	if want := alone + 2 + level + back + oil; lifted != want {
+		t.Errorf("lifted, then dipped: %g min, want %g with the front lowered", lifted, want)
 	}
 }
