@@ -31,6 +31,9 @@ func (s *Session) debrief() *DebriefView {
 	})
 	for _, m := range o.Marks.Marks {
 		d.Marks = append(d.Marks, MarkView{ID: m.ID, Name: s.say("mark." + m.ID), Weight: m.Weight, Value: m.Value, Reason: s.reason(m.Reason)})
+		if m.ID == "reading" {
+			d.Marks[len(d.Marks)-1].Reason += s.sayAmiss()
+		}
 	}
 	for _, n := range o.Marks.Notes {
 		if d.Cap != "" {

@@ -24,3 +24,6 @@ func shelf(t testing.TB) (*scenarios.Library, *assets.Words) {
 	}
 	return lib, words
 }
+
+// SayAmiss is what the debrief says of readings made in spite of what they want.
+func (s *Session) SayAmiss() string { return s.sayAmiss() }

@@ -19,6 +19,11 @@ var faces = []struct {
 	face
 }{
 	{"reservoir_marks", face{kind: "reservoir", long: 100}},
+	{"dipstick", face{kind: "dipstick", long: 100}},
+	{"coolant_marks", face{kind: "coolant", long: 100}},
+	{"cap_stick", face{kind: "cap_stick", long: 100}},
+	{"dip_tube", face{kind: "dip_tube", long: 50}},
+	{"boil_tester", face{kind: "boil_tester"}},
 	{"water_tester", face{kind: "tester", long: 1}},
 	{"floor_rule", face{kind: "rule", long: 10, lo: 0, hi: 200}},
 	{"dial_indicator", face{kind: "dial_indicator", long: 0.1, lo: 0, hi: 1}},
@@ -123,7 +128,7 @@ func (s *Session) instrument() *InstrumentView {
 			v.Words = append(v.Words, Action{Key: letter(i), Label: s.sayWord(r.check, w), Enabled: true,
 				Act: Act{Do: Write, What: name, Text: w}})
 		}
-	case "thermometer":
+	case "thermometer", "boil_tester":
 		v.Digits = figure(m, r.display)
 		v.Marks = s.say("marks." + f.kind)
 	default:

@@ -22,8 +22,10 @@ func (s *Session) marks(c *inspect.Check, f face, display int64, needle []float6
 			return s.words.Say("marks.feeler_all", "last", n)
 		}
 		return s.words.Say("marks.feeler", "clears", n, "proud", n+1)
-	case "reservoir":
-		return s.words.Say("marks.reservoir", "at", s.position(m, f, needle[0]))
+	case "reservoir", "dipstick", "coolant", "cap_stick":
+		return s.words.Say("marks."+f.kind, "at", s.level(m, needle[0]))
+	case "dip_tube":
+		return s.words.Say("marks.dip_tube", "at", s.position(m, f, needle[0])) + " " + scale
 	case "thickness_gauge":
 		if len(needle) == 2 {
 			return s.words.Say("marks.gauge_two", "first", s.sleeve(needle[0]), "second", s.sleeve(needle[1])) + " " + s.say("marks.gauge_scale")
@@ -71,12 +73,35 @@ func (s *Session) position(m *inspect.Meter, f face, x float64) string {
 	return said
 }
 
-// kindOf picks the wording: a reservoir and a pendulum have a middle, others begin at zero.
+// kindOf picks the wording: a pendulum has a middle, others begin at zero.
 func kindOf(f face) string {
-	if f.kind == "reservoir" || f.kind == "pendulum" {
+	if f.kind == "pendulum" {
 		return "." + f.kind
 	}
 	return ""
+}
+
+// level says where fluid stands [%] by ticks from MIN and MAX.
+func (s *Session) level(m *inspect.Meter, x float64) string {
+	// In half divisions, so that a level between two ticks is said so.
+	halves := int(math.Round(x / m.Division * 2))
+	full := int(math.Round(100/m.Division)) * 2
+	part := "short.reservoir"
+	switch {
+	case halves == 0:
+		return s.say("at.zero.reservoir")
+	case halves == full:
+		return s.say("at.long.reservoir")
+	case halves > full:
+		part, halves = "both.reservoir", halves-full
+	case halves < 0:
+		part, halves = "short.reservoir_below", -halves
+	}
+	said := s.words.Say("at."+part, "short", halves/2)
+	if halves%2 == 1 {
+		said = s.words.Say("at.half", "at", said)
+	}
+	return said
 }
 
 // sleeve reads a screw gauge as it is engraved: half millimetres on the sleeve,

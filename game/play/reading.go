@@ -14,6 +14,7 @@ import (
 // that show the same look the same.
 type reading struct {
 	inst    inspect.Instance
+	made    inspect.Instance // the form in which inst was made
 	check   *inspect.Check
 	display int64
 	try     uint64
@@ -75,6 +76,8 @@ func placeOfWork(w inspect.Work) string {
 		return w.Wheel.String()
 	case w.ID == "drive" || w.ID == "stop_50" || w.ID == "clear_road":
 		return "road"
+	case w.ID == "roll_level" || w.ID == "run_back" || w.ID == "engine_cold":
+		return "bonnet"
 	}
 	return "ground"
 }
@@ -108,8 +111,9 @@ func (s *Session) prepare(what string) (string, no) {
 	}
 	s.heed(w.Needs())
 	notice := s.breach(s.setup.breaks(w))
+	minutes := s.minutesOf(w)
 	s.setup = s.setup.after(w)
-	s.minutes += w.Minutes
+	s.spend(minutes, w.Undoes())
 	return notice, no{}
 }
 
@@ -160,6 +164,9 @@ func (s *Session) refuseCheck(what string) no {
 		return because("no.unknown_check", "what", short(what))
 	}
 	c, _ := inspect.Find(inst.Check)
+	if c.Of != "" { // how a check is made is not asked for: it follows from what stands
+		return because("no.unknown_check", "what", short(what))
+	}
 	if s.stage == Handing {
 		list, _ := s.looks()
 		return unless(slices.Contains(list, inst), "no.not_a_look")
@@ -200,7 +207,12 @@ func (s *Session) check(what string) (string, no) {
 			return missing, no{}
 		}
 	}
-	truth, err := world.Measure(inst)
+	made := inst // whoever did the work has let it stand as it should
+	if s.stage == Inspecting {
+		made = inst.Made(s.setup.stands)
+	}
+	form, _ := inspect.Find(made.Check)
+	truth, err := world.Measure(made)
 	if err != nil {
 		return "", because("no.not_computed", "error", err.Error())
 	}
@@ -218,9 +230,10 @@ func (s *Session) check(what string) (string, no) {
 	}
 	try := s.tries[what]
 	s.tries[what]++
-	s.minutes += c.Minutes
-	s.reading = &reading{inst: inst, check: c, try: try, minutes: c.Minutes,
-		display: look(s.seed, s.job.ID, inst, c, truth, try)}
+	s.setup = s.setup.without(inst.Undoes())
+	s.spend(c.Minutes, inst.Undoes())
+	s.reading = &reading{inst: inst, made: made, check: c, try: try, minutes: c.Minutes,
+		display: look(s.seed, s.job.ID, made, form, truth, try)}
 	if other, ok := beside[c.ID]; ok {
 		at := inspect.Instance{Check: other, Wheel: inst.Wheel, PerWheel: inst.PerWheel}
 		t, err := world.Measure(at)

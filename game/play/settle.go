@@ -165,7 +165,7 @@ func (s *Session) readings() []evidence.Reading {
 	var list []evidence.Reading
 	for _, n := range s.notes {
 		if !n.skipped && !n.struck && !n.again {
-			list = append(list, evidence.Reading{Check: n.inst, Display: n.written})
+			list = append(list, evidence.Reading{Check: n.made, Display: n.written})
 		}
 	}
 	return list
@@ -220,6 +220,9 @@ func (s *Session) marked(ctx context.Context, o *outcome) (*scoring.Play, error)
 	}
 	var all []evidence.Reading
 	for _, inst := range s.table.Problem().Checks {
+		if inst.Proper() != inst {
+			continue
+		}
 		d, err := show(inst)
 		if err != nil {
 			return nil, err
@@ -293,10 +296,10 @@ func (s *Session) proof(truth []string) ([]scoring.Proof, error) {
 	}
 	showed := scoring.Proof{ID: showedPrefix}
 	if best >= 0 && bits[best] > 0 {
-		showed.ID += readings[best].Check.String()
+		showed.ID += readings[best].Check.Proper().String()
 		showed.Done = again(func(inst inspect.Instance) bool {
 			for i, r := range readings {
-				if r.Check == inst && bits[i] >= bits[best]/2 {
+				if r.Check.Proper() == inst && bits[i] >= bits[best]/2 {
 					return true
 				}
 			}

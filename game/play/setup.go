@@ -22,12 +22,22 @@ func (u setup) after(w inspect.Work) setup {
 	if nuts := (inspect.Work{Preparation: slackenNuts, Wheel: w.Wheel}); w.ID == "wheel_off" && !u.stands(nuts.String()) {
 		u = u.after(nuts)
 	}
+	for _, b := range w.Brings {
+		if brought, err := inspect.ParseWork(b); err == nil && !u.stands(b) {
+			u = u.after(brought)
+		}
+	}
 	for _, n := range u {
 		if n != w.String() && !slices.Contains(gone, n) {
 			next = append(next, n)
 		}
 	}
 	return append(next, w.String())
+}
+
+// without is the setup when these do not stand any more. u is not changed.
+func (u setup) without(names []string) setup {
+	return slices.DeleteFunc(slices.Clone(u), func(n string) bool { return slices.Contains(names, n) })
 }
 
 var slackenNuts, _ = inspect.FindPreparation("slacken_nuts")
@@ -117,6 +127,10 @@ func (u setup) refuseWork(w inspect.Work, say func(string) string) no {
 		if u.stands(strings.Replace(w.ID, "chock", "lift", 1)) {
 			return because("no.end_is_lifted")
 		}
+	case "roll_level":
+		if stands, _ := u.onWheels(); !stands {
+			return because("no.not_on_wheels")
+		}
 	case "clear_road", "drive", "stop_50":
 		stands, _ := u.onWheels()
 		return unless(stands, "no.not_on_wheels") // may be done again
@@ -135,7 +149,7 @@ func (u setup) breaks(w inspect.Work) []string {
 		if u.stands(lifted(w.Wheel)) {
 			list = append(list, w.Cautions[0])
 		}
-	case "drive", "stop_50":
+	case "drive", "stop_50", "roll_level":
 		_, nuts := u.onWheels()
 		list = append(list, nuts...)
 	}

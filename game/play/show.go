@@ -185,6 +185,9 @@ func (s *Session) showInspecting(v *View) {
 	for _, f := range s.job.Facts {
 		v.add(Node{ID: "fact_" + f.ID, Role: "text", Name: s.say("view.fact"), Value: f.Text})
 	}
+	if s.place == string(inspect.Bonnet) {
+		v.add(Node{ID: "fact_stands", Role: "text", Name: s.say("view.stands"), Value: s.sayStand()})
+	}
 	places := Node{ID: "places", Role: "choice", Name: s.say("view.places"), Value: s.words.Say("view.you_are", "place", v.Title.Place)}
 	for _, p := range v.Plan.Places {
 		a := p.Action
@@ -196,7 +199,7 @@ func (s *Session) showInspecting(v *View) {
 	works := Node{ID: "prepare", Role: "choice", Name: s.say("view.prepare")}
 	for i, w := range s.worksHere() {
 		a := s.act(key(workKeys, i), s.say("prep."+w.ID), Act{Do: Prepare, What: w.String()})
-		a.Minutes, a.Chosen = w.Minutes, s.setup.stands(w.String())
+		a.Minutes, a.Chosen = s.minutesOf(w), s.setup.stands(w.String())
 		works.Actions = append(works.Actions, a)
 	}
 	checks := Node{ID: "checks", Role: "choice", Name: s.say("view.check")}

@@ -42,9 +42,9 @@ func (s *Session) firstShown() (inst inspect.Instance, ok bool) {
 		if n.inst.PerWheel && !slices.Contains(fault.Place.Wheels(&s.job.Car.Spec), n.inst.Wheel) {
 			continue // a sound wheel beside a sick one wears otherwise too, but shows nothing of it
 		}
-		sick, errSick := with.Measure(n.inst)
-		well, errWell := without.Measure(n.inst)
-		after, errAfter := mended.Measure(n.inst)
+		sick, errSick := with.Measure(n.made)
+		well, errWell := without.Measure(n.made)
+		after, errAfter := mended.Measure(n.made)
 		if errSick != nil || errWell != nil || errAfter != nil {
 			continue // this check cannot be made on such a car: it shows nothing of it
 		}

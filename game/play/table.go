@@ -74,7 +74,7 @@ func (t *table) pause() {
 // newProblem is a car's whole question: every cause of the catalogue at every
 // place with every severity. known holds only what an inspector was told.
 func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driven) *evidence.Problem {
-	p := &evidence.Problem{Checks: inspect.Instances()}
+	p := &evidence.Problem{Checks: slices.Concat(inspect.Instances(), inspect.FormInstances())}
 	for _, b := range scenarios.Backgrounds() {
 		p.Background = append(p.Background, evidence.Background{ID: b})
 	}

@@ -16,7 +16,7 @@ func Read(v *play.InstrumentView, choose func(perception string) string) (string
 	switch v.Kind {
 	case "observation":
 		return choose(v.Marks), nil
-	case "thermometer":
+	case "thermometer", "boil_tester":
 		return v.Digits, nil
 	case "stepped_feeler":
 		return feeler(v)
@@ -74,7 +74,7 @@ func sleeves(v *play.InstrumentView) (string, error) {
 }
 
 // place matches one position on a scale.
-var place = regexp.MustCompile(`at zero|at MIN|at MAX|in the middle|ten ticks below MIN|(below zero )?past the (\d+)\w\w long mark( below zero| to the right| to the left)?, (\d+) short marks? on|at the (\d+)\w\w long mark( below zero| to the right| to the left)?|(\d+) (?:short marks?|ticks?) (past zero|below zero|to the right|to the left|above MIN|below MIN|above MAX|below ten ticks under MIN)`)
+var place = regexp.MustCompile(`at zero|at MIN|at MAX|in the middle|(below zero )?past the (\d+)\w\w long mark( below zero| to the right| to the left)?, (\d+) short marks? on|at the (\d+)\w\w long mark( below zero| to the right| to the left)?|(\d+) (?:short marks?|ticks?) (past zero|below zero|to the right|to the left|above MIN|below MIN|above MAX)`)
 
 func positions(v *play.InstrumentView) ([]float64, error) {
 	body, _, _ := strings.Cut(v.Marks, "Long marks")
@@ -113,16 +113,12 @@ func value(v *play.InstrumentView, m []string, half bool) (float64, error) {
 		return 0, nil
 	case m[0] == "at MAX":
 		x = v.Long
-	case m[0] == "ten ticks below MIN":
-		x = -v.Long
 	case m[2] != "":
 		x = n(m[2])*v.Long + n(m[4])*v.Division
 	case m[5] != "":
 		x = n(m[5]) * v.Long
 	case m[8] == "above MAX":
 		x = v.Long + n(m[7])*v.Division
-	case m[8] == "below ten ticks under MIN":
-		x = -v.Long - n(m[7])*v.Division
 	case m[8] == "below MIN":
 		x = -n(m[7]) * v.Division
 	default:

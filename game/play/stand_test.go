@@ -1,0 +1,168 @@
+package play_test
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+
+	"evenwear/game/play"
+	"evenwear/game/play/playtest"
+)
+
+// readAt makes a check and reads it by its marks, without writing it down.
+func readAt(t *testing.T, s *play.Session, check string) float64 {
+	t.Helper()
+	if err := s.Do(play.Act{Do: play.Check, What: check}); err != nil {
+		t.Fatalf("%s: %v", check, err)
+	}
+	v := s.View().Instrument
+	if v.Check != check {
+		t.Fatalf("%s is shown as %s", check, v.Check)
+	}
+	text, err := playtest.Read(v, nil)
+	if err != nil {
+		t.Fatalf("%s: %v", check, err)
+	}
+	if err := s.Do(play.Act{Do: play.Write, What: check, Text: text}); err != nil {
+		t.Fatal(err)
+	}
+	x, _ := strconv.ParseFloat(text, 64)
+	return x
+}
+
+func stands(s *play.Session) string {
+	for _, n := range s.View().Nodes {
+		if n.ID == "fact_stands" {
+			return n.Value
+		}
+	}
+	return ""
+}
+
+// TestVesselsReadAsTheCarStands: no reading is refused; what was not made ready
+// shows in the figure, the view says nothing of it but how the car stands, and
+// in the end it is said which reading was made too soon.
+func TestVesselsReadAsTheCarStands(t *testing.T) {
+	// The same nine looks of several seeds: the meter's own spread is 4 % at most.
+	var sum [5]float64
+	const seeds = 12
+	for seed := range uint64(seeds) {
+		s, err := desk(t).Open("warm_wheel", seed)
+		if err != nil {
+			t.Fatal(err)
+		}
+		do := func(acts ...play.Act) {
+			t.Helper()
+			for _, a := range acts {
+				if err := s.Do(a); err != nil {
+					t.Fatalf("%+v: %v", a, err)
+				}
+			}
+		}
+		do(play.Act{Do: play.Go, What: "bonnet"})
+		hot := readAt(t, s, "coolant_level")
+		sum[0] += readAt(t, s, "oil_level")
+		do(play.Act{Do: play.Prepare, What: "roll_level"})
+		sum[1] += readAt(t, s, "oil_level")
+		do(play.Act{Do: play.Prepare, What: "run_back"})
+		sum[2] += readAt(t, s, "oil_level")
+		before := s.View().Title.Minutes
+		do(play.Act{Do: play.Prepare, What: "engine_cold"})
+		if d := s.View().Title.Minutes - before; d != 120 {
+			t.Errorf("waiting for a cold engine takes %g min", d)
+		}
+		sum[3] += readAt(t, s, "oil_level")
+		sum[4] += hot - readAt(t, s, "coolant_level")
+	}
+	for i, tc := range []struct {
+		what      string
+		want, tol float64 // [unit] the mean spread of twelve readings is 1.5
+	}{
+		{"at once, on the yard", 100 - 23.6, 6}, {"at once", 100 - 12.2, 5}, {"as it should be", 100, 5}, {"cold", 100 - 20.3, 5}, {"coolant hot less cold", 69.1, 9},
+	} {
+		if got := sum[i] / seeds; math.Abs(got-tc.want) > tc.tol {
+			t.Errorf("%s: %.1f %% on the mean, want %.1f", tc.what, got, tc.want)
+		}
+	}
+
+	s := acted(t, play.Act{Do: play.Go, What: "bonnet"})
+	if said := stands(s); said != "engine hot; it ran just now; the yard falls a little, nose uphill" {
+		t.Errorf("the car stands %q", said)
+	}
+	if err := s.Do(play.Act{Do: play.Check, What: "oil_level~run_back"}); err == nil || !strings.Contains(err.Error(), "no check called") {
+		t.Errorf("a form is asked for by its name: %v", err)
+	}
+	wrote := readAt(t, s, "oil_level")
+	for _, w := range []string{"roll_level", "run_back"} {
+		if err := s.Do(play.Act{Do: play.Prepare, What: w}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if said := stands(s); said != "engine hot; its oil has run back; on flat ground" {
+		t.Errorf("made ready the car stands %q", said)
+	}
+	readAt(t, s, "oil_level")
+	said := s.SayAmiss()
+	if want := "read on a yard that falls and before the oil had run back: " + strconv.FormatFloat(wrote, 'f', -1, 64) + " %."; !strings.Contains(said, want) ||
+		!strings.Contains(said, "would have shown 100 %") || strings.Count(said, "was read") != 1 {
+		t.Errorf("the debrief says %q, want %q", said, want)
+	}
+	if v := s.View(); len(v.Notebook) != 2 || v.Notebook[0].What != v.Notebook[1].What {
+		t.Errorf("the notebook tells a hasty reading from a sound one: %+v", v.Notebook)
+	}
+}
+
+// TestEngineUndoesTheWait: pressing the pedal with the engine running throws the
+// oil up again; ten minutes of other work let it run back as waiting does.
+func TestEngineUndoesTheWait(t *testing.T) {
+	s := acted(t, play.Act{Do: play.Go, What: "bonnet"}, play.Act{Do: play.Prepare, What: "run_back"})
+	if m := s.View().Title.Minutes; m != 10 {
+		t.Errorf("the wait takes %g min", m)
+	}
+	do := func(acts ...play.Act) {
+		t.Helper()
+		for _, a := range acts {
+			if err := s.Do(a); err != nil {
+				t.Fatalf("%+v: %v", a, err)
+			}
+		}
+	}
+	press := []play.Act{{Do: play.Go, What: "seat"}, {Do: play.Check, What: "pedal_travel"}, {Do: play.Write, Text: "50"}, {Do: play.Go, What: "bonnet"}}
+	do(press...)
+	if said := stands(s); !strings.Contains(said, "ran just now") {
+		t.Errorf("after the pedal the car stands %q", said)
+	}
+	for range 2 {
+		do(play.Act{Do: play.Check, What: "fluid_boil"}, play.Act{Do: play.Write, Text: "200"})
+	}
+	before := s.View().Title.Minutes
+	do(play.Act{Do: play.Prepare, What: "run_back"})
+	if d := s.View().Title.Minutes - before; d != 2 {
+		t.Errorf("eight of ten minutes gone, the wait takes %g", d)
+	}
+	do(press...)
+	do(play.Act{Do: play.Prepare, What: "engine_cold"})
+	if said := stands(s); said != "engine cold; its oil has run back; the yard falls a little, nose uphill" {
+		t.Errorf("gone cold the car stands %q", said)
+	}
+	for range 3 { // 12 minutes
+		do(press...)
+		if said := stands(s); !strings.HasPrefix(said, "engine cold; it ran just now") {
+			t.Errorf("a cold engine run for the pedal: %q", said)
+		}
+		for range 3 {
+			do(play.Act{Do: play.Check, What: "fluid_boil"}, play.Act{Do: play.Write, Text: "200"})
+		}
+		if said := stands(s); !strings.HasPrefix(said, "engine cold; its oil has run back") {
+			t.Errorf("twelve minutes later: %q", said)
+		}
+	}
+	if err := s.Do(play.Act{Do: play.Prepare, What: "engine_cold"}); err == nil {
+		t.Error("a cold engine is waited for again")
+	}
+	do(play.Act{Do: play.Go, What: "ground"}, play.Act{Do: play.Prepare, What: "chock_rear"}, play.Act{Do: play.Prepare, What: "lift_front"}, play.Act{Do: play.Go, What: "bonnet"})
+	if err := s.Do(play.Act{Do: play.Prepare, What: "roll_level"}); err == nil || !strings.Contains(err.Error(), "four wheels") {
+		t.Errorf("a lifted car is rolled: %v", err)
+	}
+}
