@@ -3,6 +3,7 @@ package golden
 import (
 	"context"
 	"math/rand/v2"
+	"slices"
 
 	"evenwear/physics"
 	"evenwear/physics/exact"
@@ -43,18 +44,19 @@ func checks() []stage {
 		list = append(list, stage{"check " + string(c.ID), func(s *sum) {
 			makeWorlds(s)
 			for n, w := range worlds {
-				for _, inst := range inspect.Instances() {
-					if inst.Check != c.ID {
+				for _, inst := range slices.Concat(inspect.Instances(), inspect.FormInstances()) {
+					if inst.Proper().Check != c.ID {
 						continue
 					}
+					form, _ := inspect.Find(inst.Check)
 					truth := must[float64](s)(w.Measure(inst))
 					s.put(truth)
 					name := newSum(s.t) // a check added elsewhere must not change this one's luck
 					name.text(inst.String())
 					l := newLuck(name.h.Sum64(), uint64(n))
 					for range 20 {
-						v, display := l.sample(&c.Meter, truth)
-						s.put(v, display, c.Meter.Prob(display, truth, 0.1*c.Meter.Bias, 0.2))
+						v, display := l.sample(&form.Meter, truth)
+						s.put(v, display, form.Meter.Prob(display, truth, 0.1*form.Meter.Bias, 0.2))
 					}
 				}
 			}
