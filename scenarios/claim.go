@@ -45,24 +45,27 @@ func claim(r *reader, it item) (Claim, bool) {
 	if o.bad {
 		return Claim{}, false
 	}
-	if len(o.keys) != 1 {
+	if !o.lone() {
 		r.fail(it.node, it.path, fmt.Sprintf("%d keys stand in one notice", len(o.keys)), "one: "+strings.Join(ClaimIDs(), ", "))
 		return Claim{}, false
 	}
+	var c Claim
+	known := false
 	for _, k := range claimKinds {
 		n := o.get(k.id)
 		if n == nil {
 			continue
 		}
+		known = true
 		at := o.at(k.id)
-		i, ok := r.name(n, at, "value of "+k.id, k.values)
-		if !ok {
-			return Claim{}, false
+		if i, ok := r.name(n, at, "value of "+k.id, k.values); ok {
+			c = Claim{ID: k.id, Value: k.values[i], at: Problem{File: r.file, Line: n.Line, Col: n.Column, Path: at}}
 		}
-		return Claim{ID: k.id, Value: k.values[i], at: Problem{File: r.file, Line: n.Line, Col: n.Column, Path: at}}, true
 	}
-	r.fail(o.keys[0], o.at(clip(o.keys[0].Value)), "unknown notice", "known are "+strings.Join(ClaimIDs(), ", "))
-	return Claim{}, false
+	if !known {
+		r.fail(o.keys[0], o.at(clip(o.keys[0].Value)), "unknown notice", "known are "+strings.Join(ClaimIDs(), ", "))
+	}
+	return c, c.ID != ""
 }
 
 // claimsFit refuses notices that cannot stand together.

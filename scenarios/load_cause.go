@@ -97,6 +97,10 @@ func changes(o *object, at []Place) []Change {
 			continue
 		}
 		m := o.r.object(n, o.at(string(op)))
+		if o.r.noted != nil {
+			noteChanges(o.r.noted.at(m.path), op)
+			continue
+		}
 		for i, k := range m.keys {
 			m.ask = append(m.ask, k.Value) // every key is a path, checked here
 			if ch, ok := change(o.r, op, k, m.vals[i], m.path, at); ok {
@@ -113,10 +117,13 @@ func changes(o *object, at []Place) []Change {
 	return out
 }
 
+// mostScale is the greatest factor of a scale change.
+const mostScale = 1000.0
+
 func change(r *reader, op Op, key, val *yaml.Node, path string, at []Place) (Change, bool) {
 	path += "." + clip(key.Value)
 	ch := Change{Op: op, Path: key.Value}
-	lo, hi, unit := 0.0, 1000.0, "times"
+	lo, hi, unit := 0.0, mostScale, "times"
 	for _, p := range append([]Place{"car"}, at...) {
 		fs, err := p.at(&anyCar, key.Value)
 		if err != nil {

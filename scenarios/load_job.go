@@ -88,17 +88,21 @@ var placeholder = regexp.MustCompile(`\{[a-z_]*\}`)
 func fact(r *reader, it item, d *Driven) (Fact, bool) {
 	o := r.object(it.node, it.path)
 	known := append([]string{"clock_km"}, Backgrounds()...)
+	if !o.bad && !o.lone() {
+		r.fail(it.node, it.path, fmt.Sprintf("%d keys stand in one fact", len(o.keys)), "one of "+strings.Join(known, ", "))
+		return Fact{}, false
+	}
+	var f Fact
+	fine := false
 	for _, k := range known {
 		n := o.get(k)
 		if n == nil {
 			continue
 		}
-		o.close()
 		text, ok := r.text(n, o.at(k))
 		if !ok {
-			return Fact{}, false
+			continue
 		}
-		ok = true
 		for _, p := range placeholder.FindAllString(text, -1) {
 			if p != "{"+k+"}" {
 				r.fail(n, o.at(k), "unknown placeholder "+clip(p), "{"+k+"}")
@@ -116,61 +120,65 @@ func fact(r *reader, it item, d *Driven) (Fact, bool) {
 		if i := slices.Index(Backgrounds(), k); i >= 0 {
 			d.Known[i] = true
 		}
-		return Fact{ID: k, Text: strings.ReplaceAll(text, "{"+k+"}", d.figure(k))}, ok
-	}
-	if !o.bad && len(o.keys) == 0 {
-		r.fail(it.node, it.path, "the fact says nothing", "one of "+strings.Join(known, ", "))
+		f, fine = Fact{ID: k, Text: strings.ReplaceAll(text, "{"+k+"}", d.figure(k))}, ok
 	}
 	o.close()
-	return Fact{}, false
+	return f, fine
 }
 
 // fault reads a cause put into the car.
-func (b *builder) fault(r *reader, it item, d *Driven) (Fault, bool) {
+func (b *builder) fault(r *reader, it item, d *Driven) (f Fault, ok bool) {
 	o := r.object(it.node, it.path)
-	var f Fault
+	defer o.close()
 	i := o.name("cause", "cause", ids(b.lib.Causes, func(c *Cause) string { return c.ID }))
-	place, sev, since := o.get("place"), o.get("severity"), o.get("since_km")
+	at, how, since := o.get("place"), o.get("severity"), o.get("since_km")
 	if i < 0 {
-		o.close()
 		return f, false
 	}
-	f.Cause = b.lib.Causes[i]
-	if f.Cause.Healthy {
-		r.fail(it.node, it.path+".cause", f.Cause.ID+" is no fault", "leave the list of faults out")
+	causes := b.lib.Causes[i : i+1]
+	if r.noted != nil {
+		causes = b.lib.Causes // a schema allows what any of them allows
 	}
-	known := make([]string, len(f.Cause.Places))
-	for i, p := range f.Cause.Places {
-		known[i] = string(p)
-	}
-	ok := true
-	if place != nil || len(known) != 1 {
-		if i := o.name("place", "place of "+f.Cause.ID, known); i >= 0 {
-			f.Place = f.Cause.Places[i]
+	for _, c := range causes {
+		f, ok = Fault{Cause: c}, true
+		if c.Healthy {
+			r.fail(it.node, it.path+".cause", c.ID+" is no fault", "leave the list of faults out")
+		}
+		places, severities := make([]string, len(c.Places)), make([]string, len(c.Severities))
+		for i, p := range c.Places {
+			places[i] = string(p)
+		}
+		for i := range c.Severities {
+			severities[i] = c.Severities[i].ID
+		}
+		if i := o.choice(at, "place", "place of "+c.ID, places); i >= 0 {
+			f.Place = c.Places[i]
 		} else {
 			ok = false
 		}
-	} else {
-		f.Place = f.Cause.Places[0]
-	}
-	names := make([]string, len(f.Cause.Severities))
-	for i := range names {
-		names[i] = f.Cause.Severities[i].ID
-	}
-	if sev != nil || len(names) != 1 {
-		if i := o.name("severity", "severity of "+f.Cause.ID, names); i >= 0 {
-			f.Severity = f.Cause.Severities[i]
+		if i := o.choice(how, "severity", "severity of "+c.ID, severities); i >= 0 {
+			f.Severity = c.Severities[i]
 		} else {
 			ok = false
 		}
-	} else {
-		f.Severity = f.Cause.Severities[0]
+		f.SinceKm = o.number("since_km", "km", c.SinceKm[0], c.SinceKm[1])
 	}
-	f.SinceKm = o.number("since_km", "km", f.Cause.SinceKm[0], f.Cause.SinceKm[1])
 	if since != nil && d.PadsKm > 0 && f.SinceKm > d.PadsKm {
 		r.fail(since, it.path+".since_km", show(f.SinceKm)+" is before the pads were fitted", "at most driven.pads_km, "+show(d.PadsKm)+" km")
 		ok = false
 	}
-	o.close()
 	return f, ok
+}
+
+// choice is the index of the known name that n, found under key, holds, or -1. A
+// key left out means the only one there is.
+func (o *object) choice(n *yaml.Node, key, what string, known []string) int {
+	switch {
+	case n != nil:
+		i, _ := o.r.name(n, o.at(key), what, known)
+		return i
+	case len(known) == 1:
+		return 0
+	}
+	return o.name(key, what, known)
 }

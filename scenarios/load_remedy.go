@@ -33,8 +33,8 @@ func (b *builder) remedy(src *source) {
 			m.Cautions = append(m.Cautions, s)
 		}
 	}
-	if o.get("harmful") != nil {
-		if i := o.name("harmful", "rule", Rules); i >= 0 {
+	if n := o.get("harmful"); n != nil {
+		if i, ok := src.r.name(n, o.at("harmful"), "rule", Rules); ok {
 			m.Harmful = Rules[i]
 		}
 	}

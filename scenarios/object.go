@@ -23,6 +23,10 @@ type object struct {
 // object opens n as a mapping and reports keys that stand twice.
 func (r *reader) object(n *yaml.Node, path string) *object {
 	o := &object{r: r, path: path, node: n}
+	if r.noted != nil {
+		r.noted.at(path).kind = "object"
+		return o
+	}
 	if n.Kind != yaml.MappingNode {
 		r.fail(n, path, "a "+kindName(n)+" stands where keys with values belong", "keys with values")
 		o.bad = true
@@ -47,6 +51,9 @@ func (r *reader) object(n *yaml.Node, path string) *object {
 
 // at is the path of a key.
 func (o *object) at(key string) string {
+	if o.r.noted != nil {
+		key = strings.ReplaceAll(key, ".", dotted)
+	}
 	if o.path == "" {
 		return key
 	}
@@ -56,6 +63,10 @@ func (o *object) at(key string) string {
 // get returns the value under key, or nil.
 func (o *object) get(key string) *yaml.Node {
 	o.ask = append(o.ask, key)
+	if o.r.noted != nil {
+		o.r.noted.at(o.path).key(key)
+		return everything
+	}
 	for i, k := range o.keys {
 		if k.Value == key {
 			return o.vals[i]
@@ -67,10 +78,22 @@ func (o *object) get(key string) *yaml.Node {
 // need is get that reports a missing key; what says what belongs there.
 func (o *object) need(key, what string) *yaml.Node {
 	n := o.get(key)
+	if o.r.noted != nil {
+		o.r.noted.at(o.path).need(key)
+	}
 	if n == nil && !o.bad {
 		o.r.fail(o.node, o.at(key), "missing", what)
 	}
 	return n
+}
+
+// lone reports whether the mapping has exactly one key.
+func (o *object) lone() bool {
+	if o.r.noted != nil {
+		o.r.noted.at(o.path).lone = true
+		return true
+	}
+	return len(o.keys) == 1
 }
 
 func (o *object) text(key string) string {

@@ -24,9 +24,13 @@ const (
 type reader struct {
 	file  string
 	probs *Problems
+	noted *shape // what is asked for is noted here instead of being read; nil: read
 }
 
 func (r *reader) fail(n *yaml.Node, path, what, allowed string) {
+	if r.noted != nil {
+		return
+	}
 	*r.probs = append(*r.probs, Problem{File: r.file, Line: n.Line, Col: n.Column, Path: path, What: what, Allowed: allowed})
 }
 
@@ -151,6 +155,10 @@ var (
 
 // number reads n as a number within lo to hi, both included; unit is for the sentence.
 func (r *reader) number(n *yaml.Node, path, unit string, lo, hi float64) (float64, bool) {
+	if r.noted != nil {
+		r.noted.at(path).number(lo, hi, unit)
+		return lo, true
+	}
 	within := strings.TrimSpace("a number from " + show(lo) + " to " + show(hi) + " " + unit)
 	if n.Kind != yaml.ScalarNode {
 		r.fail(n, path, "a "+kindName(n)+" stands where a number belongs", within)
@@ -190,6 +198,10 @@ func (r *reader) number(n *yaml.Node, path, unit string, lo, hi float64) (float6
 
 // text reads n as a text of at most maxText characters.
 func (r *reader) text(n *yaml.Node, path string) (string, bool) {
+	if r.noted != nil {
+		r.noted.at(path).kind = "string"
+		return "x", true
+	}
 	switch {
 	case n.Kind != yaml.ScalarNode:
 		r.fail(n, path, "a "+kindName(n)+" stands where text belongs", "text")
@@ -215,6 +227,10 @@ func (r *reader) text(n *yaml.Node, path string) (string, bool) {
 
 // name reads n as one of the known names; what says whose names they are.
 func (r *reader) name(n *yaml.Node, path, what string, known []string) (int, bool) {
+	if r.noted != nil {
+		r.noted.at(path).oneOf(known)
+		return 0, len(known) > 0
+	}
 	s, ok := r.text(n, path)
 	if !ok {
 		return -1, false
@@ -241,6 +257,10 @@ func nearestWords(s string, known []string) string {
 
 // yes reads n as yes or no.
 func (r *reader) yes(n *yaml.Node, path string) (bool, bool) {
+	if r.noted != nil {
+		r.noted.at(path).kind = "boolean"
+		return false, true
+	}
 	if n.Kind == yaml.ScalarNode {
 		switch n.Value {
 		case "yes", "true":
@@ -255,6 +275,10 @@ func (r *reader) yes(n *yaml.Node, path string) (bool, bool) {
 
 // list returns the items of n.
 func (r *reader) list(n *yaml.Node, path string) []*yaml.Node {
+	if r.noted != nil {
+		r.noted.at(path + "[0]")
+		return []*yaml.Node{everything}
+	}
 	switch {
 	case n.Kind != yaml.SequenceNode:
 		r.fail(n, path, "a "+kindName(n)+" stands where a list belongs", "a list, each item after a dash")
