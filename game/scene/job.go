@@ -14,6 +14,10 @@ type Game interface {
 	Cancel() // stop it; Await goes on where it was left
 }
 
+// A Changing game can change without an act; Changed tells that it has since
+// the last view.
+type Changing interface{ Changed() bool }
+
 // A Job shows one session, a sheet for each stage.
 type Job struct {
 	*lettering
@@ -110,14 +114,19 @@ func (j *Job) out() {
 // Handle gives an event to the sheet.
 func (j *Job) Handle(e widget.Event) { j.sheet.Handle(e) }
 
-// Advance moves the sheet on, and asks how far a debrief is five times a second.
+// Advance moves the sheet on, and asks five times a second how far a debrief is
+// and whether the game has changed.
 func (j *Job) Advance(ms int) {
 	j.sheet.Advance(ms)
-	if j.view.Waiting == nil {
+	c, changing := j.game.(Changing)
+	if j.view.Waiting == nil && !changing {
 		return
 	}
-	if j.wait -= ms; j.wait <= 0 {
-		j.wait = 200
+	if j.wait -= ms; j.wait > 0 {
+		return
+	}
+	j.wait = 200
+	if j.view.Waiting != nil || c.Changed() {
 		j.refresh()
 	}
 }
