@@ -15,6 +15,7 @@ func bonnetChecks() []Check {
 			},
 			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.Model.Level(&w.Rest), nil },
 		},
+		capVent(),
 		{
 			ID: "fluid_water", Station: Bonnet, Minutes: 3,
 			Cautions: []string{"caution.fluid_skin_paint"},
@@ -29,14 +30,14 @@ func bonnetChecks() []Check {
 			// A drop under a small heater until it bubbles. Sigma: where the bubbles
 			// count as boiling; Bias: its thermometer. Assumed.
 			ID: "fluid_boil", Station: Bonnet, Minutes: 4,
-			Cautions: []string{"caution.fluid_skin_paint"},
+			Cautions: underCap,
 			Meter: Meter{
 				Instrument: "boil_tester", Unit: "degC", PerUnit: 1,
 				Resolution: 1, Division: 1, Sigma: 3, Bias: 3, Slip: DefaultSlip, Lo: 80, Hi: 320,
 			},
-			Measure: func(w *World, _ physics.Wheel) (float64, error) {
-				return w.Model.Spec().Fluid.BoilingPoint(w.Model.Condition().Water, 0), nil
-			},
+			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.Model.BoilingPoint(), nil },
 		},
+		fluidLayers(),
+		capRubber(),
 	}, vesselChecks()...)
 }
