@@ -177,6 +177,9 @@ func (s *Session) refuseCheck(what string) no {
 	if at := placeOf(inst, c); at != s.place {
 		return because("no.elsewhere", "place", s.say("place."+at))
 	}
+	if inst.Check == "cap_vent" && s.opened {
+		return because("no.cap_was_open")
+	}
 	if c.Station == inspect.WheelOn && s.setup.stands("wheel_off@"+inst.Wheel.String()) {
 		return because("no.wheel_is_off")
 	}
@@ -230,6 +233,7 @@ func (s *Session) check(what string) (string, no) {
 	}
 	try := s.tries[what]
 	s.tries[what]++
+	s.opened = s.opened || inst.OpensCap()
 	s.setup = s.setup.without(inst.Undoes())
 	s.spend(c.Minutes, inst.Undoes())
 	s.reading = &reading{inst: inst, made: made, check: c, try: try, minutes: c.Minutes,

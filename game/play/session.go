@@ -27,6 +27,7 @@ type Session struct {
 	place   string
 	setup   setup
 	minutes float64 // [min] spent
+	opened  bool    // the reservoir's cap
 	ran     float64 // [min] spent when the engine last ran
 	tries   map[string]uint64
 	reading *reading // made, not yet written down

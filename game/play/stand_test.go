@@ -166,3 +166,16 @@ func TestEngineUndoesTheWait(t *testing.T) {
 		t.Errorf("a lifted car is rolled: %v", err)
 	}
 }
+
+// TestCapHoldsItsAirOnce: what hisses when the cap is turned has hissed.
+func TestCapHoldsItsAirOnce(t *testing.T) {
+	s := acted(t, play.Act{Do: play.Go, What: "bonnet"}, play.Act{Do: play.Check, What: "reservoir_level"}, play.Act{Do: play.Write, Text: "60"},
+		play.Act{Do: play.Check, What: "cap_vent"}, play.Act{Do: play.Write, Text: "quiet"})
+	if err := s.Do(play.Act{Do: play.Check, What: "cap_vent"}); err == nil || !strings.Contains(err.Error(), "has been open") {
+		t.Errorf("the cap is opened for its air twice: %v", err)
+	}
+	s = acted(t, play.Act{Do: play.Go, What: "bonnet"}, play.Act{Do: play.Check, What: "fluid_layers"}, play.Act{Do: play.Write, Text: "clear"})
+	if err := s.Do(play.Act{Do: play.Check, What: "cap_vent"}); err == nil {
+		t.Error("the cap was open for a sample and still holds its air")
+	}
+}
