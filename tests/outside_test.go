@@ -12,7 +12,7 @@ import (
 )
 
 // quantities are the outside checks of hydraulics, torque, heat, road, fluids,
-// inspection and wear, each with what it is about.
+// inspection, wear and reliability, each with what it is about.
 var quantities = map[int]string{
 	1: "pedal lever", 2: "line pressure", 3: "wheel cylinder force", 4: "travel ratio", 5: "heated tank, open", 6: "heated tank, closed",
 	7: "oil in a press", 8: "compressibilities", 9: "bulk modulus", 10: "fluid squeezed", 11: "air, slow", 12: "air, fast", 13: "leak jet",
@@ -28,6 +28,7 @@ var quantities = map[int]string{
 	76: "reservoir's size", 80: "coolant density", 81: "coolant heat", 82: "coolant freezing", 83: "hot level", 84: "oil's growth", 85: "oil density", 86: "vessel's growth",
 	92: "assist check", 93: "reserve of assistance", 97: "pedal reserve", 98: "pedal travel", 99: "pedal hold",
 	108: "Archard's law", 109: "energy form", 110: "pad life", 111: "trend with load",
+	128: "Cronbach's alpha", 129: "item-rest, alpha if dropped", 130: "alpha by hand", 131: "interval of alpha", 132: "Spearman–Brown",
 }
 
 // open are outside checks without a row, and why.
@@ -46,7 +47,7 @@ func TestOutside(t *testing.T) {
 	if err != nil {
 		t.Skip("no go command on the path")
 	}
-	cmd := exec.Command(goTool, "test", "-v", "-run", "Outside|OC98", "./physics", "./scoring")
+	cmd := exec.Command(goTool, "test", "-v", "-run", "Outside|OC98", "./physics", "./scoring", "./game/audit")
 	cmd.Dir = root(t)
 	out, err := cmd.CombinedOutput()
 	if err != nil {
