@@ -6,7 +6,7 @@ func hatchback() *Spec {
 	front := *demoFront()
 	front.EarFriction, front.Runout, front.Grease = 5, 30e-6, 400
 	front.DiscDiameter, front.DiscThickness, front.DiscMinimum, front.DiscMass, front.DiscVented = 256*Millimetre, 22*Millimetre, 20*Millimetre, 5.2, true
-	front.DiscConduction, front.DiscDensity, front.DiscHeat = 52, 7200, 480
+	front.DiscConduction, front.DiscDensity, front.DiscHeat = 54, 7200, 480
 	front.LiningNew, front.LiningArea = 11*Millimetre, 45*SquareCm
 	front.FadeKnee, front.FadeSlope = 300, 0.0012
 	front.WearRate, front.DiscWearRate = 1.0e-14, 0.4e-14

@@ -14,7 +14,7 @@ func Hatchback() *Spec {
 		Gap: [2]float64{0.12 * Millimetre, 0.12 * Millimetre}, Grease: 400, EarRate: 20e6, EarFriction: 5,
 		Home: 1 * Millimetre, Runout: 30e-6,
 		DiscDiameter: 256 * Millimetre, DiscThickness: 22 * Millimetre, DiscMinimum: 20 * Millimetre, DiscMass: 5.2, DiscVented: true,
-		DiscConduction: 52, DiscDensity: 7200, DiscHeat: 480, EffectiveRadius: 104 * Millimetre,
+		DiscConduction: 54, DiscDensity: 7200, DiscHeat: 480, EffectiveRadius: 104 * Millimetre,
 		LiningNew: 11 * Millimetre, LiningArea: 45 * SquareCm, Mu: 0.38, FadeKnee: 350, FadeSlope: 0.001,
 		WearRate: 10e-15, DiscWearRate: 1e-15, HoseSwell: 0.020 * CubicCentimetre / Megapascal, FluidVolume: 60 * CubicCentimetre,
 		LineResistance: 1e10,

@@ -8,7 +8,7 @@ import numpy as np
 from scipy.integrate import solve_ivp
 from scipy.sparse import lil_matrix
 
-K, RHO, C, LINING_K, LINING_RHO, LINING_C = 52.0, 7200.0, 480.0, 1.0, 2500.0, 1200.0
+K, RHO, C, LINING_K, LINING_RHO, LINING_C = 54.0, 7200.0, 480.0, 1.0, 2500.0, 1200.0
 TYRE, AIR, SIGMA = 0.300, 20.0, 5.670374419e-8
 N = 400
 
