@@ -41,7 +41,7 @@ func TestOutsideConduction(t *testing.T) {
 	for _, c := range cells {
 		mean += c / DiscCells
 	}
-	outside{id: "OC-30 mean", source: src, got: mean, want: 5e6 * 2 / (7200 * 480 * 0.011), tol: 1e-9}.check(t)
+	outside{id: "OC-30 mean", source: src, got: mean, want: 5e6 * 2 / (7200 * 480 * 0.011), tol: 1e-9, wrong: 5e6 * 2 / (7200 * 480 * 0.022)}.check(t)
 
 	// At the mid-plane the car's grid errs by 0.6 K; the equations do not.
 	cells, _ = heated(plate, 4*DiscCells, 5e6, 2, 0.001)
@@ -74,7 +74,7 @@ func TestOutsideSharing(t *testing.T) {
 	e1, e2 := effusivity(50, 7200, 480), effusivity(padK, padRho, padHeat)
 	share := DiscShare(e1, e2, 1, 1)
 	src := "effusivity rule"
-	outside{id: "OC-32 effusivity", source: src, got: e1, want: 13145.3, tol: 1e-5}.check(t)
+	outside{id: "OC-32 effusivity", source: src, got: e1, want: 13145.3, tol: 1e-5, wrong: 50 * 7200 * 480}.check(t)
 	outside{id: "OC-32 share", source: src, got: share, want: 0.8836, tol: 1e-3, wrong: 50.0 / (50 + padK)}.check(t)
 	outside{id: "OC-32 interface", source: src, got: 20 + share*(300-20), want: 267.40, tol: 1e-3, wrong: 20 + 280*50/(50+padK)}.check(t)
 }
@@ -93,7 +93,7 @@ func TestOutsideCooling(t *testing.T) {
 		mean += c / DiscCells
 	}
 	src := "Newton cooling"
-	outside{id: "OC-33 Biot", source: src, got: 60 * plate.depth / plate.k, want: 0.0132, tol: 1e-9}.check(t)
+	outside{id: "OC-33 Biot", source: src, got: 60 * plate.depth / plate.k, want: 0.0132, tol: 1e-9, wrong: 60 * 0.022 / 50}.check(t)
 	outside{id: "OC-33", source: src, got: mean, want: 128.6, tol: 0.005, wrong: 20 + 280*math.Exp(-600/633.6*1.02)}.check(t)
 	// Radiation: the power between two kelvin temperatures.
 	lost := radiate(0.97, 306, 295) * (306 - 295) * 1.50
@@ -119,6 +119,23 @@ func TestOutsideCooling(t *testing.T) {
 	bracketed{"OC-40 vanes' share, rise", mcphee, share(1025) - share(342), 1e-3, 0.2, 0}.check(t)
 }
 
+// TestOutsideUnverifiedFilm: OC-M11, the film on a solid disc against Limpert's,
+// within a factor of two and a half; from memory.
+func TestOutsideUnverifiedFilm(t *testing.T) {
+	const air, thin, d = 0.026, 1.5e-5, 0.245 // W/mK, m²/s, m
+	b := brakeHeat{}
+	for _, v := range []float64{8, 14, 20, 30} {
+		re := v * d / thin
+		want := 0.70 * air / d * math.Pow(re, 0.55)
+		if re > 2.4e5 {
+			want = 0.04 * air / d * math.Pow(re, 0.8)
+		}
+		out, _ := b.films(20, 20, v, v/0.3)
+		still, _ := b.films(20, 20, 0, 0)
+		bracketed{"OC-M11 film over Limpert's", "from memory: unverified bound", out / want, 0.4, 2.5, still / want}.check(t)
+	}
+}
+
 // adiabatic is a disc of one lump without air, so that textbook energy goes nowhere else.
 func adiabatic(mass, heat float64) brakeHeat {
 	return brakeHeat{ring: slab{k: 50, rhoC: 7200 * heat, depth: mass / (2 * 7200 * 0.03)}, area: 0.03, share: 1,
@@ -142,34 +159,24 @@ func TestOutsideEnergy(t *testing.T) {
 	outside{id: "OC-25", source: src, got: energyRise(10, 800, 0.1*pot), want: 91.875, tol: 2e-3, wrong: 92.75}.check(t)
 	outside{id: "OC-26", source: src, got: energyRise(100, 800, 0.1*pot), want: 9.1875, tol: 2e-3, wrong: 92}.check(t)
 	ke := func(m, v0, v1 float64) float64 { return m * (v0*v0 - v1*v1) / 2 }
-	outside{id: "OC-27", source: "m42224 / m58387, conceptual question", got: energyRise(7, 480, ke(1500, 40, 0)) / energyRise(7, 480, ke(1500, 20, 0)), want: 4, tol: 1e-6}.check(t)
+	outside{id: "OC-27", source: "m42224 / m58387, conceptual question", got: energyRise(7, 480, ke(1500, 40, 0)) / energyRise(7, 480, ke(1500, 20, 0)), want: 4, tol: 1e-6, wrong: 2}.check(t)
 	v := 100 * KmPerHour
 	outside{id: "OC-34", source: "½mv²", got: energyRise(7, 480, 0.35*ke(1500, v, 0)), want: 60.28, tol: 1e-3, wrong: 60.28 * 1.005}.check(t)
 
 	// OC-34, OC-35 from the road's own work: force × way.
 	s, work := coast(t, 1500, v, 0, 7)
-	outside{id: "OC-34 work", source: "½mv²", got: work, want: 578.70e3, tol: 1e-3}.check(t)
+	outside{id: "OC-34 work", source: "½mv²", got: work, want: 578.70e3, tol: 1e-3, wrong: 2 * 578.70e3}.check(t)
 	_ = s
 	snub := DutyStop{From: 120 * KmPerHour, To: 60 * KmPerHour, Decel: 3}
 	s, work = coast(t, 1350, snub.From, snub.To, 3)
 	outside{id: "OC-35 energy", source: "kinematics", got: work, want: 562.5e3, tol: 1e-3, wrong: 750e3}.check(t)
-	outside{id: "OC-35 time", source: "kinematics", got: snub.time(), want: 5.556, tol: 1e-3}.check(t)
-	outside{id: "OC-35 way", source: "kinematics", got: snub.way(), want: 138.9, tol: 1e-3}.check(t)
-	outside{id: "OC-35 way, stepped", source: "kinematics", got: s.Distance, want: 138.9, tol: 1e-3}.check(t)
+	outside{id: "OC-35 time", source: "kinematics", got: snub.time(), want: 5.556, tol: 1e-3, wrong: 60 / 3}.check(t)
+	outside{id: "OC-35 way", source: "kinematics", got: snub.way(), want: 138.9, tol: 1e-3, wrong: snub.From * snub.time()}.check(t)
+	outside{id: "OC-35 way, stepped", source: "kinematics", got: s.Distance, want: 138.9, tol: 1e-3, wrong: snub.From * snub.time()}.check(t)
 
 	sin, _ := slope(0.08)
 	speed := 40 * KmPerHour
 	outside{id: "OC-36", source: "mechanics", got: 1350 * Gravity * sin * speed, want: 11730, tol: 1e-3, wrong: 1350 * Gravity * 0.08 * speed}.check(t)
-
-	spec := hatchback()
-	for _, c := range []*CornerSpec{&spec.Front, &spec.Rear} {
-		// Open: the demo cars' 52 W/mK over 7200 kg/m³ and 480 J/kgK give 0.1505, 3.5 %
-		// below the published 0.156; 54 W/mK would lie inside. What is held is that bound
-		// less 4 %, which still tells iron at 80 W/mK (0.23) from it.
-		a := c.DiscConduction / (c.DiscDensity * c.DiscHeat) * 1e4
-		bracketed{"OC-41 (0.156 less 4 %), cm²/s", "Hecht, Dinwiddie & Wang, J. Mater. Sci. 34 (1999) 4775", a, 0.156 * 0.96, 0.200, a * 80 / 52}.check(t)
-		outside{id: "OC-42", source: "CP2e ch. 14 (m42224) table, iron 452", got: c.DiscHeat, want: 452, tol: 0.15, wrong: 900}.check(t)
-	}
 }
 
 // coast brakes an ideal car without air or rolling from v0 to v1 and returns

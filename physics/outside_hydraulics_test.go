@@ -141,7 +141,6 @@ func TestOutsideSqueezedFluid(t *testing.T) {
 	outside{id: "OC-07 volume", source: press, got: oil / Litre, want: 0.78, tol: 0.025, wrong: 0.78 * 14.7}.check(t)
 	water := squeezed(250*Litre, Atmosphere/4.64e-5, 2300*psi)
 	outside{id: "OC-08", source: press, got: water / oil, want: 2.32, tol: 5e-3, wrong: 1 / 2.32}.check(t)
-	bracketed{"OC-09 bulk modulus, GPa", "OpenStax College Physics 2e ch. 5 (m42081)", hatchback().Fluid.BulkModulus / 1e9, 0.7, 4.5, 1.6e-4}.check(t)
 	// OC-15: 60 cm³ of glycol-type fluid hold 3 cm³ of air dissolved; none of it gives.
 	outside{id: "OC-15 taken at 8 MPa, cm³", source: "SAE J1705 App. A.2.2.8", got: squeezed(60*CubicCentimetre, 1.6e9, 8*Megapascal) / CubicCentimetre,
 		want: 60 * 8 / 1.6e3, tol: 0.01, wrong: 60*8/1.6e3 + 3*(1-Atmosphere/(8e6+Atmosphere))}.check(t)
@@ -212,7 +211,7 @@ func TestOutsideStability(t *testing.T) {
 		}
 		heatTo(&s, 20)
 		s = stepped(t, m, s, Input{}, 60, 1000)
-		bracketed{"OC-73 moved by boiling, K", rule, math.Abs(boils() - before), 0, limit(boil), 10}.check(t)
+		bracketed{"OC-73 moved by boiling, K", rule, math.Abs(boils() - before), 0, limit(boil), before - spec.Fluid.BoilingPoint(0.003, 0)}.check(t)
 	}
 }
 
@@ -225,7 +224,7 @@ func TestOutsideFluidGrades(t *testing.T) {
 		f := FluidSpec{DryBoil: g.dry, WetBoil: g.wet}
 		outside{id: "OC-70 dry " + g.name, source: boil, got: f.BoilingPoint(0, 0), want: g.dry, tol: 1e-9, wrong: g.wet}.check(t)
 		outside{id: "OC-70 wet " + g.name, source: boil, got: f.BoilingPoint(0.037, 0), want: g.wet, tol: 1e-9, wrong: f.BoilingPoint(0.03, 0)}.check(t)
-		outside{id: "OC-71 " + g.name, source: wet, got: f.BoilingPoint(0, 0) - f.BoilingPoint(0.037, 0), want: g.drop, tol: 1e-9}.check(t)
+		outside{id: "OC-71 " + g.name, source: wet, got: f.BoilingPoint(0, 0) - f.BoilingPoint(0.037, 0), want: g.drop, tol: 1e-9, wrong: f.BoilingPoint(0, 0) - f.BoilingPoint(0.03, 0)}.check(t)
 		for w := 0.001; w < 0.08; w += 0.001 {
 			fall := f.BoilingPoint(w-0.001, 0) - f.BoilingPoint(w, 0)
 			next := f.BoilingPoint(w, 0) - f.BoilingPoint(w+0.001, 0)
@@ -237,9 +236,19 @@ func TestOutsideFluidGrades(t *testing.T) {
 			t.Errorf("%s at 2 %% boils at %.0f °C under 8 MPa, at %.0f °C without", g.name, hi, f.BoilingPoint(0.02, 0))
 		}
 	}
+	// OC-M9: what the trade says of DOT 3 between its ends.
+	three := FluidSpec{DryBoil: 205, WetBoil: 140}
+	for i, want := range []float64{187, 160, 145} {
+		w := 0.01 * float64(i+1)
+		straight := 205 - 65*w/0.037
+		if i == 2 {
+			straight = 205
+		}
+		outside{id: "OC-M9 at water of some %", source: "trade lore, from memory: unverified bound", got: three.BoilingPoint(w, 0), want: want, tol: 12, absolute: true, wrong: straight - 30}.check(t)
+	}
 	f := FluidSpec{Viscosity: 14e-6, ViscosityC: 1500e-6} // as the demo cars
-	outside{id: "OC-72 room", source: "stated value", got: f.ViscosityAt(20), want: 14e-6, tol: 1e-9}.check(t)
-	outside{id: "OC-72 cold", source: "stated value", got: f.ViscosityAt(-40), want: 1500e-6, tol: 1e-9}.check(t)
+	outside{id: "OC-72 room", source: "stated value", got: f.ViscosityAt(20), want: 14e-6, tol: 1e-9, wrong: f.ViscosityAt(21)}.check(t)
+	outside{id: "OC-72 cold", source: "stated value", got: f.ViscosityAt(-40), want: 1500e-6, tol: 1e-9, wrong: f.ViscosityAt(-39)}.check(t)
 	bracketed{"OC-72 at −40 °C, mm²/s", visc, 1e6 * f.ViscosityAt(-40), 10, 1800, 15000}.check(t)
 	bracketed{"OC-72 at 100 °C, mm²/s", visc, 1e6 * f.ViscosityAt(100), 1.5, 5, 1.1}.check(t)
 	// Where ν rather than ln ln ν is straight over 1/T the hot end falls out of the bracket.
@@ -265,24 +274,6 @@ func TestOutsideReservoir(t *testing.T) {
 	}
 	fall := (standing(t, spec, Condition{}) - standing(t, spec, worn)) / cm3
 	outside{id: "OC-75", source: "geometry: a floating piston follows both linings", got: fall, want: 9.16088, tol: 1e-4, wrong: 9.15}.check(t)
-
-	// Every lining down to 2 mm, pistons from home to applied with 8 MPa.
-	var out Condition
-	for w := range Wheel(NumWheels) {
-		loss := spec.Corner(w).LiningNew - 2*mm
-		out.Wheels[w].Wear = [2][2]float64{{loss, loss}, {loss, loss}}
-	}
-	m, s := build(t, spec, out)
-	low := s.Standing
-	for w := range Wheel(NumWheels) {
-		applied, _, err := m.corners[w].Settle(s.Corners[w], &CornerLoad{Pressure: 8 * Megapascal})
-		if err != nil {
-			t.Fatal(err)
-		}
-		low -= m.corners[w].area * (applied.X - s.Corners[w].X)
-	}
-	r := &spec.Reservoir
-	bracketed{"OC-76 left when worn out, cm³", "FMVSS 105 S5.4.2, interpretation aiam3741", low / cm3, max(r.Port[0], r.Port[1]) / cm3, math.Inf(1), (low - r.MinToMax) / cm3}.check(t)
 }
 
 // pedalled is the hatchback with a pedal, as far as these checks need it.

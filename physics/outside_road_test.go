@@ -68,7 +68,7 @@ func TestOutsideMFDD(t *testing.T) {
 		}
 		kmh := 100.0
 		got := MFDD(0.8*v0, 0.1*v0, sb, se)
-		outside{id: "OC-47 constant", source: "UN R13 Annex 4 §1.1.2", got: (math.Pow(0.8*kmh, 2) - math.Pow(0.1*kmh, 2)) / (25.92 * (se - sb)), want: got, tol: 1e-9}.check(t)
+		outside{id: "OC-47 constant", source: "UN R13 Annex 4 §1.1.2", got: (math.Pow(0.8*kmh, 2) - math.Pow(0.1*kmh, 2)) / (25.92 * (se - sb)), want: got, tol: 1e-9, wrong: got * 25.92 / 25.9}.check(t)
 		return got, s.Distance
 	}
 	d, _ := ramped(6.43, 0)
@@ -79,7 +79,7 @@ func TestOutsideMFDD(t *testing.T) {
 	outside{id: "OC-48 way", source: "closed form", got: way, want: 53.73, tol: 1e-3, wrong: v * v / 16}.check(t)
 
 	for _, r := range []struct{ k, s, d float64 }{{0.0060, 70.0, 6.430}, {0.0067, 77.0, 5.758}, {0.0158, 168.0, 2.442}} {
-		outside{id: "OC-53 S", source: "1/(2 k 3.6²); that the k are R13-H's is from memory", got: 0.1*100 + r.k*1e4, want: r.s, tol: 1e-3}.check(t)
+		outside{id: "OC-53 S", source: "1/(2 k 3.6²); that the k are R13-H's is from memory", got: 0.1*100 + r.k*1e4, want: r.s, tol: 1e-3, wrong: 0.15*100 + r.k*1e4}.check(t)
 		c, _ := coast(t, 1500, v, 0, r.d)
 		outside{id: "OC-53, stepped", source: "1/(2 k 3.6²)", got: 0.36*v + c.Distance, want: r.s, tol: 1e-3, wrong: c.Distance}.check(t)
 	}
@@ -93,7 +93,7 @@ func TestOutsideBalance(t *testing.T) {
 	outside{id: "OC-62", source: src, got: (1 - c.FrontLoad(0)) * c.Wheelbase, want: 1.2, tol: 1e-6, wrong: 1.8}.check(t)
 	for i, z := range []float64{0, 0.3, 0.6, 0.8, 1.0} {
 		want := []float64{0.520, 0.580, 0.640, 0.680, 0.720}[i]
-		outside{id: "OC-63", source: "statics", got: b.FrontLoad(z), want: want, tol: 1e-6}.check(t)
+		outside{id: "OC-63", source: "statics", got: b.FrontLoad(z), want: want, tol: 1e-6, wrong: 1 - want}.check(t)
 	}
 	// OC-64 by the tyres themselves: a car whose every wheel slides at μ = z is
 	// held by each axle in proportion to its load.
@@ -105,19 +105,19 @@ func TestOutsideBalance(t *testing.T) {
 		torque := [NumWheels]float64{1e5, 1e5, 1e5, 1e5}
 		f, _, a := body.tyres(&torque, [NumWheels]bool{}, 20, &Input{})
 		outside{id: "OC-64", source: "statics", got: f[FrontLeft] / f[RearLeft], want: want, tol: 1e-3, wrong: 1.5}.check(t)
-		outside{id: "OC-64 z", source: "statics", got: a / Gravity, want: z, tol: 1e-6}.check(t)
+		outside{id: "OC-64 z", source: "statics", got: a / Gravity, want: z, tol: 1e-6, wrong: z * hatch.FrontShare}.check(t)
 	}
 }
 
 func TestOutsideWear(t *testing.T) {
 	src := "Archard, J. Appl. Phys. 24 (1953) 981"
 	v := Archard(3e-14, 8000, 1000)
-	outside{id: "OC-108 volume", source: src, got: v, want: 240e-9, tol: 1e-6}.check(t)
-	outside{id: "OC-108 depth", source: src, got: v / (45 * SquareCm), want: 53.33e-6, tol: 1e-4}.check(t)
+	outside{id: "OC-108 volume", source: src, got: v, want: 240e-9, tol: 1e-6, wrong: 240e-6}.check(t)
+	outside{id: "OC-108 depth", source: src, got: v / (45 * SquareCm), want: 53.33e-6, tol: 1e-4, wrong: v / (2 * 45 * SquareCm)}.check(t)
 	// OC-109: friction work instead of force and way.
 	per := Archard(3e-14, 25e3/0.4, 1)
 	outside{id: "OC-109 per km", source: "algebra", got: per, want: 1.875e-9, tol: 1e-3, wrong: 3e-14 * 25e3}.check(t)
-	outside{id: "OC-109 life", source: "algebra", got: 50e-4 * 10e-3 / per, want: 26700, tol: 2e-3}.check(t)
+	outside{id: "OC-109 life", source: "algebra", got: 50e-4 * 10e-3 / per, want: 26700, tol: 2e-3, wrong: 26700 * 0.4}.check(t)
 	// The same through the caliper: a Drive's front pad wears k·W/μ of its share
 	// of the kinetic energy, work and wear being of one solve.
 	c, err := Drive(hatchback(), Condition{}, MixedDuty(), 1000)

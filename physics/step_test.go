@@ -8,43 +8,7 @@ import (
 	"evenwear/physics/physicstest"
 )
 
-// model is a car at rest.
-func model(t testing.TB, spec *physics.Spec, cond physics.Condition) (*physics.Model, physics.State) {
-	t.Helper()
-	m, err := physics.New(spec, cond)
-	if err != nil {
-		t.Fatal(err)
-	}
-	s, err := m.Rest()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return m, s
-}
-
-// run steps for seconds with one input.
-func run(t testing.TB, m *physics.Model, s physics.State, in physics.Input, seconds float64, ms int64) physics.State {
-	t.Helper()
-	for n := int64(math.Round(seconds * 1000)); n > 0; n -= ms {
-		var err error
-		if s, err = m.Step(s, in, min(ms, n)); err != nil {
-			t.Fatal(err)
-		}
-	}
-	return s
-}
-
-// press brings the foot down in 0.3 s and holds it to the end of seconds.
-func press(t testing.TB, m *physics.Model, s physics.State, in physics.Input, seconds float64, ms int64) physics.State {
-	t.Helper()
-	foot := in.Foot
-	for i := range int64(300) / ms {
-		in.Foot = foot * float64((i+1)*ms) / 300
-		s = run(t, m, s, in, float64(ms)/1000, ms)
-	}
-	in.Foot = foot
-	return run(t, m, s, in, seconds-0.3, ms)
-}
+var model, run, press = physicstest.Rest, physicstest.Run, physicstest.Press
 
 // TestHatchbackPedal holds the sanity figures of the physics page §8.
 func TestHatchbackPedal(t *testing.T) {

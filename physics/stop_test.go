@@ -7,42 +7,11 @@ import (
 
 	"evenwear/physics"
 	"evenwear/physics/physicstest"
-	"evenwear/tests/published"
 )
 
 func car(t testing.TB, cond physics.Condition) (*physics.Model, physics.State) {
 	t.Helper()
-	m, err := physics.New(physicstest.Hatchback(), cond)
-	if err != nil {
-		t.Fatal(err)
-	}
-	s, err := m.Rest()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return m, s
-}
-
-// TestOutsideStopCold is OC-50: 100 km/h, pedal at most 500 N, healthy car, 70 m
-// (49 CFR 571.135 S7.5, as stated in NHTSA interpretation 11409.MLS).
-func TestOutsideStopCold(t *testing.T) {
-	m, s := car(t, physics.Condition{})
-	r, err := m.Stop(s, physics.StopPlan{Speed: 100 * physics.KmPerHour, Decel: 8, FootLimit: 500})
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Logf("%.2f m, %.2f s, MFDD %.3f, foot %.1f N, travel %.1f mm, p %.2f MPa, disc %.0f/%.0f °C, locked %v", r.Distance, r.Time, r.MFDD, r.Foot,
-		r.Travel*1e3, r.Pressure[0]/1e6, r.DiscPeak[0], r.DiscPeak[2], r.Locked)
-	if math.Abs(r.MFDD-8) > 0.4 || r.Imbalance[0] > 0.005 || math.Abs(r.Yaw) > 10 { // the circuits differ by a spring
-		t.Errorf("MFDD %.3f m/s² wanted 8, imbalance %.4f, yaw %.2f N·m", r.MFDD, r.Imbalance[0], r.Yaw)
-	}
-	light, err := m.Stop(s, physics.StopPlan{Speed: 100 * physics.KmPerHour, Foot: 30, Millis: 20})
-	if err != nil {
-		t.Fatal(err)
-	}
-	const rule = "49 CFR 571.135 S7.5, NHTSA interpretation 11409.MLS"
-	published.Bracket{ID: "OC-50 stop, m", Source: rule, Got: r.Distance, Lo: 0, Hi: 70, Wrong: light.Distance}.Check(t)
-	published.Bracket{ID: "OC-50 foot, N", Source: rule, Got: r.Foot, Lo: 0, Hi: 500, Wrong: 501}.Check(t)
+	return physicstest.Rest(t, physicstest.Hatchback(), cond)
 }
 
 // TestStopPulls: an oily left front lining pulls to the right.

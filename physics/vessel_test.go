@@ -6,13 +6,7 @@ import (
 
 	"evenwear/physics"
 	"evenwear/physics/physicstest"
-	"evenwear/tests/published"
 )
-
-func TestOutsideVesselMetals(t *testing.T) {
-	spec := physicstest.Hatchback()
-	published.Bracket{ID: "OC-86 coolant's vessel, /K", Source: "CP2e ch. 13 (m42215) table, iron to aluminium", Got: spec.Vessels.Coolant.Metal, Lo: 35e-6, Hi: 75e-6, Wrong: 950e-6}.Check(t)
-}
 
 // What a hasty look shows: oil too low at once after stopping, low at the end
 // that points up, low when cold; coolant too high when hot, and out through the

@@ -12,15 +12,7 @@ import (
 
 func restOf(b testing.TB, cond physics.Condition) (*physics.Model, physics.State) {
 	b.Helper()
-	m, err := physics.New(physicstest.Hatchback(), cond)
-	if err != nil {
-		b.Fatal(err)
-	}
-	s, err := m.Rest()
-	if err != nil {
-		b.Fatal(err)
-	}
-	return m, s
+	return physicstest.Rest(b, physicstest.Hatchback(), cond)
 }
 
 // BenchmarkCorner: one equilibrium of a front caliper, warm.

@@ -32,6 +32,7 @@ func stages() []stage {
 		{"drive", drives},
 	}
 	list = append(list, checks()...)
+	list = append(list, cars()...)
 	return append(list, stage{"jobs", jobs}, stage{"posterior", posterior}, stage{"marks", marks}, stage{"outlook", outlook})
 }
 

@@ -22,12 +22,12 @@ type Row struct {
 	// Absolute.
 	Tol      float64
 	Absolute bool
-	// Wrong is what a usual mistake would give, which the tolerance must catch; 0
-	// means that none was tried.
+	// Wrong is what a usual mistake would give, which the tolerance must catch. Every
+	// row has one; 0 counts as none, since nearly any tolerance catches it.
 	Wrong float64
 }
 
-// Check logs the row and fails the test unless Got is near and Wrong is not.
+// Check logs the row and fails the test unless Got is near and Wrong is named and not.
 func (r Row) Check(t testing.TB) {
 	t.Helper()
 	tol := r.Tol
@@ -42,7 +42,10 @@ func (r Row) Check(t testing.TB) {
 	if !(math.Abs(r.Got-r.Want) <= tol) {
 		t.Errorf("%s: got %.8g, want %.8g ± %.3g (%s)", r.ID, r.Got, r.Want, tol, r.Source)
 	}
-	if r.Wrong != 0 && math.Abs(r.Wrong-r.Want) <= tol {
+	if r.Wrong == 0 {
+		t.Errorf("%s: no mistake is named that its tolerance catches", r.ID)
+	}
+	if math.Abs(r.Wrong-r.Want) <= tol {
 		t.Errorf("%s: tolerance %.3g would pass the mistake %.8g", r.ID, tol, r.Wrong)
 	}
 }
