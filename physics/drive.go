@@ -30,7 +30,9 @@ func Drive(spec *Spec, cond Condition, duty Duty, km float64) (Condition, error)
 	if err := duty.check(km); err != nil {
 		return cond, err
 	}
-	return drive(spec, cond, duty, km, accuracy{rounds: 1, leap: true})
+	end, err := drive(spec, cond.Driven(), duty, km, accuracy{rounds: 1, leap: true})
+	end.carry(&cond)
+	return end, err
 }
 
 // accuracy is how finely a trip is driven.

@@ -24,7 +24,8 @@ func (d *Driven) Duty() physics.Duty {
 // Build is the condition an inspector finds: the pads are fitted, the car is
 // driven sound, each fault is put in where its story begins, the car is driven
 // on with it, and what happens at the end is done. Faults older than the pads
-// begin with the pads.
+// begin with the pads. A fault that driving does not feel is put in last: when it
+// came makes no difference.
 func Build(spec *physics.Spec, driven Driven, faults []Fault) (physics.Condition, error) {
 	return build(spec, driven, faults, physics.Drive)
 }
@@ -47,6 +48,9 @@ func build(spec *physics.Spec, driven Driven, faults []Fault, sound drive) (phys
 	order := slices.Clone(faults)
 	for i := range order {
 		order[i].SinceKm = min(max(order[i].SinceKm, 0), driven.PadsKm)
+		if !order[i].Felt(spec) {
+			order[i].SinceKm = 0
+		}
 	}
 	slices.SortStableFunc(order, func(a, b Fault) int {
 		switch {
@@ -83,6 +87,26 @@ func build(spec *physics.Spec, driven Driven, faults []Fault, sound drive) (phys
 		}
 	}
 	return cond, nil
+}
+
+// Felt tells whether driving reads or changes what a fault begins with. What it
+// does at the end does not count.
+func (f *Fault) Felt(spec *physics.Spec) bool {
+	for i := range f.Severity.Start {
+		ch := &f.Severity.Start[i]
+		fields, err := f.Place.at(spec, ch.Path)
+		if ch.Op == Pour || err != nil {
+			return true
+		}
+		for _, field := range fields {
+			var c physics.Condition
+			*field.cond(&c) = 1
+			if c.Driven() != (physics.Condition{}) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // An active fault is one the car is driven with.

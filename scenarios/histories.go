@@ -63,6 +63,9 @@ func entry[K comparable](h *Histories, m map[K]*history, key K) *history {
 // or at a lower pin, its mirror image is built and mirrored.
 func (h *Histories) Build(driven Driven, f Fault) (physics.Condition, error) {
 	at, side, half := f.Severity.mirrors(f.Place)
+	if !f.Felt(h.spec) {
+		f.SinceKm = 0
+	}
 	e := entry(h, h.whole, story{driven, f.Cause, f.Severity.ID, at, f.SinceKm})
 	e.once.Do(func() {
 		f := f

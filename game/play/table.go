@@ -106,15 +106,19 @@ func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driv
 		}
 	}
 	faults = slices.Clip(faults)
-	histories := scenarios.NewHistories(&car.Spec)
+	histories, memo := scenarios.NewHistories(&car.Spec), inspect.NewMemo(&car.Spec)
 	p.Build = func(h int, b []float64) (*inspect.World, error) {
 		f := faults[h]
 		driven := scenarios.Vary(known, b)
-		cond, err := histories.Build(driven, scenarios.Fault{Cause: f.cause, Place: f.place, Severity: f.bad, SinceKm: since(f.cause, driven, b)})
+		fault := scenarios.Fault{Cause: f.cause, Place: f.place, Severity: f.bad, SinceKm: since(f.cause, driven, b)}
+		cond, err := histories.Build(driven, fault)
 		if err != nil {
 			return nil, err
 		}
-		return inspect.NewWorld(&car.Spec, cond)
+		if fault.Felt(&car.Spec) { // a car with a way of its own is like no other
+			return inspect.NewWorld(&car.Spec, cond)
+		}
+		return memo.NewWorld(cond)
 	}
 	p.Mirror = func(h, elder int, check inspect.Instance) (inspect.Instance, bool) {
 		side, half := scenarios.Image(&faults[h].bad, faults[h].place)

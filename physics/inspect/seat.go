@@ -56,13 +56,15 @@ func seatChecks() []Check {
 		{
 			ID: "pump_running", Station: Seat, Minutes: 1, Meter: rule(-10, 100),
 			Measure: func(w *World, _ physics.Wheel) (float64, error) {
-				f := w.foot(true)
-				first := f.stroke(pressForce)
-				last := first
-				for range pumps - 1 {
-					last = f.stroke(pressForce)
-				}
-				return first - last, f.err
+				return w.cache.pumped.get(func() (float64, error) {
+					f := w.foot(true)
+					first := f.stroke(pressForce)
+					last := first
+					for range pumps - 1 {
+						last = f.stroke(pressForce)
+					}
+					return first - last, f.err
+				})
 			},
 		},
 		{
@@ -79,24 +81,28 @@ func seatChecks() []Check {
 				if err != nil {
 					return 0, err
 				}
-				f := w.foot(false)
-				f.s = e.state
-				f.to(pressForce, 400)
-				f.rest(1000, long)
-				before := f.travel()
-				f.engine = true
-				f.rest(10000, long)
-				return f.travel() - before, f.err
+				return w.cache.assisted.get(func() (float64, error) {
+					f := w.foot(false)
+					f.s = e.state
+					f.to(pressForce, 400)
+					f.rest(1000, long)
+					before := f.travel()
+					f.engine = true
+					f.rest(10000, long)
+					return f.travel() - before, f.err
+				})
 			},
 		},
 		{
 			ID: "assist_reserve", Station: Seat, Minutes: 2, Meter: rule(0, 160),
 			Measure: func(w *World, _ physics.Wheel) (float64, error) {
-				f := w.foot(false)
-				f.rest(parked, long)
-				f.to(pressForce, 400)
-				f.rest(1000, long)
-				return f.travel(), f.err
+				return w.cache.reserve.get(func() (float64, error) {
+					f := w.foot(false)
+					f.rest(parked, long)
+					f.to(pressForce, 400)
+					f.rest(1000, long)
+					return f.travel(), f.err
+				})
 			},
 		},
 		{

@@ -2,18 +2,18 @@ package inspect
 
 import (
 	"fmt"
+	"sync"
 
 	"evenwear/physics"
 )
 
 // A World is one car at one moment, with the experiments that several checks
-// share computed at most once. It is not for use by several goroutines at a
-// time; give each its [World.Clone].
+// share computed at most once.
 type World struct {
 	Model *physics.Model
 	Rest  physics.State
-	cache worldCache
-	fine  bool // every step 1 ms: the reference of the tests
+	cache *worldCache // shared by the worlds of a [Memo] that are braked alike
+	fine  bool        // every step 1 ms: the reference of the tests
 }
 
 // NewWorld works a condition into a car and lets it stand, engine idling, at
@@ -27,11 +27,10 @@ func NewWorld(spec *physics.Spec, cond physics.Condition) (*World, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &World{Model: m, Rest: rest}, nil
+	return &World{Model: m, Rest: rest, cache: &worldCache{}}, nil
 }
 
-// Clone returns a world that shares nothing that changes with w: one more
-// goroutine may use it. What w has computed already comes along.
+// Clone returns a world for one more goroutine. What either computes serves both.
 func (w *World) Clone() *World {
 	c := *w
 	return &c
@@ -68,8 +67,12 @@ func (w *World) Measure(i Instance) (float64, error) {
 	return v, nil
 }
 
-// worldCache holds the experiments that several checks share. All of it is
-// values: a copy of a World is independent.
+// worldCache holds the experiments that several checks share, or that take long.
+// It may be used by several goroutines.
+//
+// An experiment kept here answers for every car that is braked alike (see
+// braked): it must read nothing else of the condition. What a check reads besides,
+// it reads outside of get. TestMemo holds every check to that.
 type worldCache struct {
 	press    once[pressed]
 	held     once[held]
@@ -78,19 +81,19 @@ type worldCache struct {
 	stop     once[physics.StopResult]
 	slow     once[physics.StopResult]
 	tour     once[physics.State]
+	pumped   once[float64] // [m]
+	assisted once[float64] // [m]
+	reserve  once[float64] // [m]
 }
 
 // once is the answer of an experiment that has or has not been made.
 type once[T any] struct {
-	done  bool
+	once  sync.Once
 	value T
 	err   error
 }
 
 func (o *once[T]) get(make func() (T, error)) (T, error) {
-	if !o.done {
-		o.value, o.err = make()
-		o.done = true
-	}
+	o.once.Do(func() { o.value, o.err = make() })
 	return o.value, o.err
 }

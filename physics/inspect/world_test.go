@@ -177,7 +177,7 @@ func BenchmarkCheck(b *testing.B) {
 		c := &all[i]
 		b.Run(string(c.ID), func(b *testing.B) {
 			for b.Loop() {
-				w := World{Model: rest.Model, Rest: rest.Rest}
+				w := World{Model: rest.Model, Rest: rest.Rest, cache: &worldCache{}}
 				if _, err := c.Measure(&w, physics.FrontLeft); err != nil {
 					b.Fatal(err)
 				}
