@@ -8,10 +8,10 @@ const (
 )
 
 // Lamp is the light of the brake warning lamp [1] with the engine running: lit by a
-// level below MIN, less what a sticking float keeps, or by circuits whose pressures
+// level at MIN or below, less what a sticking float keeps, or by circuits whose pressures
 // differ by more than 1.5 MPa. A lamp that has lost all its light never shows.
 func (m *Model) Lamp(s *State) float64 {
-	low := s.Standing < m.spec.Reservoir.AtMin-m.cond.FloatHigh
+	low := s.Standing <= m.spec.Reservoir.AtMin-m.cond.FloatHigh
 	apart := math.Abs(s.Master.Pressure[0]-s.Master.Pressure[1]) > lampDifference
 	if low || apart {
 		return m.LampTest()

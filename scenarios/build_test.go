@@ -249,3 +249,29 @@ func BenchmarkBuild(b *testing.B) {
 		}
 	}
 }
+
+// TestMakeGoodAfterMonths: what a torn boot, swelling rubber or oil in the fluid made
+// of a car in a year is gone with the part that was renewed; its wear is not.
+func TestMakeGoodAfterMonths(t *testing.T) {
+	spec := &library(t).Cars[0].Spec
+	for path, v := range map[string]float64{"wheel.pin_swelling_n": 300, "wheel.pin_rusting_n_per_month": 40, "wheel.seal_swelling_n": 800, "wheel.seal_rusting_n_per_month": 60, "mineral_oil_share": 0.05, "water_uptake_share_per_month": 0.002} {
+		f := Fault{Place: "front_left", Severity: Severity{Start: []Change{{Op: Add, Path: path, Value: v}}, GrowsFrom: 1}}
+		var cond physics.Condition
+		if err := f.Severity.Start[0].apply(spec, &cond, f.Place, 1); err != nil {
+			t.Fatal(err)
+		}
+		cond.Wheels[0].Wear[0][0] = 1e-3
+		sound := physics.Condition{}
+		sound.Wheels[0].Wear[0][0] = 1e-3
+		before := cond
+		if cond.Age(12); cond == before {
+			t.Errorf("%s: nothing comes of it in a year", path)
+		}
+		if err := f.MakeGood(spec, &cond); err != nil {
+			t.Fatal(err)
+		}
+		if cond != sound {
+			t.Errorf("%s: renewed, the car is\n%+v", path, cond)
+		}
+	}
+}

@@ -53,7 +53,53 @@ func pour(spec *physics.Spec, cond *physics.Condition) error {
 	return nil
 }
 
-// MakeGood sets the numbers that the fault changed back to a new part's. Wear
+// grown lists what months make of a number: renewing the part takes that away too.
+var grown = []struct {
+	of string // end of the path
+	to []string
+}{
+	{"pin_upper_swelling_n", []string{"pin_upper_friction_n", "pin_upper_soaked_n"}},
+	{"pin_lower_swelling_n", []string{"pin_lower_friction_n", "pin_lower_soaked_n"}},
+	{"pin_upper_rusting_n_per_month", []string{"pin_upper_friction_n"}},
+	{"pin_lower_rusting_n_per_month", []string{"pin_lower_friction_n"}},
+	{"seal_swelling_n", []string{"seal_friction_n", "seal_rate_kn_per_mm"}},
+	{"seal_rusting_n_per_month", []string{"seal_friction_n", "seal_rate_kn_per_mm"}},
+	{"water_uptake_share_per_month", []string{"water_share"}},
+}
+
+// swollenByOil is the same for the whole car's rubber.
+var swollenByOil = []string{"rubber_swollen_share", "master.primary_play_lost_mm", "master.secondary_play_lost_mm",
+	"front_wheels.seal_friction_n", "front_wheels.seal_rate_kn_per_mm", "rear_wheels.seal_friction_n", "rear_wheels.seal_rate_kn_per_mm"}
+
+// clear sets a field and what months made of it to a new part's.
+func (f *Field) clear(spec *physics.Spec, cond *physics.Condition) error {
+	*f.cond(cond) = 0
+	if f.mark != nil {
+		*f.mark(cond) = false
+	}
+	if f.Path == "mineral_oil_share" {
+		for _, path := range swollenByOil {
+			fs, err := Place("car").at(spec, path)
+			if err != nil {
+				return err
+			}
+			for _, g := range fs {
+				*g.cond(cond) = 0
+			}
+		}
+	}
+	for _, g := range grown {
+		if head, ok := strings.CutSuffix(f.Path, g.of); ok {
+			for _, key := range g.to {
+				*fieldIndex[head+key].cond(cond) = 0
+			}
+		}
+	}
+	return nil
+}
+
+// MakeGood sets the numbers that the fault changed, and what months made of
+// them, back to a new part's. Wear
 // and fluid that is gone stay: they are the history, not the fault.
 func (f *Fault) MakeGood(spec *physics.Spec, cond *physics.Condition) error {
 	for _, list := range [][]Change{f.Severity.Start, f.Severity.End} {
@@ -69,9 +115,8 @@ func (f *Fault) MakeGood(spec *physics.Spec, cond *physics.Condition) error {
 				if strings.HasSuffix(field.Path, "_loss_mm") || strings.HasSuffix(field.Path, "_added_cm3") {
 					continue
 				}
-				*field.cond(cond) = 0
-				if field.mark != nil {
-					*field.mark(cond) = false
+				if err := field.clear(spec, cond); err != nil {
+					return err
 				}
 			}
 		}

@@ -28,6 +28,8 @@ const (
 	noticePulse = 0.3e-3
 	// noticeWet [m³] in ten seconds of braking: two drops, so that the wheel is wet inside.
 	noticeWet = 0.1e-6
+	// noticeLamp [1] of a lamp's light.
+	noticeLamp = 0.5
 )
 
 // An impression is what a car lets its owner notice, computed. SI.
@@ -39,8 +41,9 @@ type impression struct {
 	pumped float64                    // [m] by which three strokes raise it
 	sunk   float64                    // [m] from 1 s to 11 s at 200 N
 	pulse  float64                    // [m]
-	wet    [physics.NumWheels]float64 // [m³] out of the wheel's joint in ten seconds at 200 N
+	wet    [physics.NumWheels]float64 // [m³] out of the wheel's brake in ten seconds at 200 N
 	level  float64                    // [1] MIN 0, MAX 1
+	lamp   float64                    // [1] light of the warning lamp, foot off or at 200 N
 }
 
 // look drives the car as its owner would.
@@ -90,17 +93,22 @@ func look(spec *physics.Spec, cond physics.Condition, duty physics.Duty) (impres
 		return im, err
 	}
 	im.long = first - sound
+	held, err := foot(m, rest, 200, 1000)
+	if err != nil {
+		return im, err
+	}
+	im.lamp = max(m.Lamp(&rest), m.Lamp(&held))
 	if im.sunk, _, err = hold(m, rest); err != nil {
 		return im, err
 	}
 	for w := range physics.NumWheels {
-		if cond.Wheels[w].Leak == 0 {
+		if cond.Wheels[w].Holes() == 0 {
 			continue
 		}
-		alone := cond // the other joints dry, so that what is lost came from here
+		alone := cond // the other wheels dry, so that what is lost came from here
 		for v := range alone.Wheels {
 			if v != w {
-				alone.Wheels[v].Leak = 0
+				alone.Wheels[v].Leak, alone.Wheels[v].SealLeak, alone.Wheels[v].ScrewLeak = 0, 0, 0
 			}
 		}
 		am, err := physics.New(spec, alone)
@@ -177,7 +185,8 @@ func (im *impression) judge(id, value string) (bool, string) {
 	case "pedal":
 		return im.judgePedal(value)
 	case "lamp":
-		return im.level <= 0, fmt.Sprintf("the fluid stands at %.0f %% of the way from MIN to MAX; the lamp is lit at MIN and below", 100*im.level)
+		return im.lamp >= noticeLamp, fmt.Sprintf("the fluid stands at %.0f %% of the way from MIN to MAX and the lamp gives %.0f %% of its light; an owner notices %.0f %%",
+			100*im.level, 100*im.lamp, 100*noticeLamp)
 	case "wet":
 		w, _ := Place(value).Wheel()
 		return im.wet[w] >= noticeWet, fmt.Sprintf("%.3f cm³ come out in ten seconds of braking; an owner notices %.1f", im.wet[w]*1e6, noticeWet*1e6)

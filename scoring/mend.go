@@ -24,7 +24,7 @@ const (
 func Mended(spec *physics.Spec, now, good physics.Condition) (bool, error) {
 	for w := range now.Wheels {
 		a, b := &now.Wheels[w], &good.Wheels[w]
-		if a.Leak > b.Leak || a.Runout-b.Runout > mendRunout || a.Thickness-b.Thickness > mendThick {
+		if a.Holes() > b.Holes() || a.Runout-b.Runout > mendRunout || a.Thickness-b.Thickness > mendThick {
 			return false, nil
 		}
 		if *a == *b {

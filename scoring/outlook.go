@@ -203,7 +203,7 @@ func (o *Outlook) PedalUsed() float64 {
 func (o *Outlook) parts(spec *physics.Spec, cond *physics.Condition) {
 	for w := range physics.Wheel(physics.NumWheels) {
 		c := spec.Corner(w)
-		o.Leak[w] = cond.Wheels[w].Leak
+		o.Leak[w] = cond.Wheels[w].Holes()
 		o.Hose[w] = (c.HoseSwell + cond.Wheels[w].HoseSwell) * (20 * physics.Megapascal) / hoseLength
 	}
 	o.Lining = linings(spec, cond)
