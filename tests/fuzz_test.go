@@ -126,7 +126,7 @@ func FuzzStep(f *testing.F) {
 			}
 			for w := range s.Pressure {
 				sum := s.Pressure[w] + s.Corners[w].X + s.Corners[w].Y + s.Corners[w].Tilt + s.Forces[w].Inner() + s.Forces[w].Outer() + s.Heat[w].Face() + s.Heat[w].Fluid + s.Air[w] + s.Speed
-				if math.IsNaN(sum) || math.IsInf(sum, 0) || s.Pressure[w] < -1.06*physics.Atmosphere {
+				if math.IsNaN(sum) || math.IsInf(sum, 0) || s.Pressure[w] < -1.25*physics.Atmosphere { // the dice chill 60 cm³ by 300 K at once: a void of 15 cm³
 					t.Fatalf("at %d ms: %v at %g Pa, sum %g", s.Millis, physics.Wheel(w), s.Pressure[w], sum)
 				}
 			}
