@@ -9,15 +9,20 @@ import (
 type SpecError struct {
 	What   string  // "rear.piston_diameter", "front_left.wear[0][1]"
 	Value  float64 // SI
+	Wrong  string  // in the trade's words, where it does not go with another; may be empty
 	Wanted string
 }
 
 func (e *SpecError) Error() string {
+	if e.Wrong != "" {
+		return fmt.Sprintf("car: %s is %.6g: %s, want %s", e.What, e.Value, e.Wrong, e.Wanted)
+	}
 	return fmt.Sprintf("car: %s is %.6g, want %s", e.What, e.Value, e.Wanted)
 }
 
 // New works a condition into a car. It refuses numbers that cannot work
-// (piston larger than the disc, lining gone, negative stiffness) in a sentence.
+// (piston larger than the disc, lining gone, negative stiffness) in a sentence; see
+// also [Spec.Misfits].
 func New(spec *Spec, cond Condition) (*Model, error) {
 	if err := spec.check(); err != nil {
 		return nil, err
@@ -64,6 +69,8 @@ func checkRules(rules []rule) error {
 		}
 		want := fmt.Sprintf("%g or more", r.lo)
 		switch {
+		case r.hi != 0 && r.open:
+			want = fmt.Sprintf("more than %g and at most %g", r.lo, r.hi)
 		case r.hi != 0:
 			want = fmt.Sprintf("%g to %g", r.lo, r.hi)
 		case r.open:
@@ -79,6 +86,9 @@ func (s *Spec) check() error {
 	b, p, o, m, f, r := &s.Body, &s.Pedal, &s.Booster, &s.Master, &s.Fluid, &s.Reservoir
 	rules := []rule{
 		{what: "body.mass", v: b.Mass, open: true}, {what: "body.wheelbase", v: b.Wheelbase, open: true},
+		{what: "body.centre_height", v: b.CentreHeight}, {what: "body.track", v: b.Track}, {what: "body.peak_adhesion", v: b.PeakAdhesion}, {what: "body.slide_adhesion", v: b.SlideAdhesion},
+		{what: "body.drag_area", v: b.DragArea}, {what: "body.rolling", v: b.Rolling, hi: 1}, {what: "body.wheel_inertia", v: b.WheelInertia},
+		{what: "pedal.reserve", v: p.Reserve}, {what: "booster.threshold", v: o.Threshold}, {what: "reservoir.height", v: r.Height},
 		{what: "body.tyre_radius", v: b.TyreRadius, open: true}, {what: "body.front_share", v: b.FrontShare, hi: 1},
 		{what: "pedal.ratio", v: p.Ratio, open: true}, {what: "pedal.free", v: p.Free},
 		{what: "booster.gain", v: o.Gain}, {what: "booster.ceiling", v: o.Ceiling}, {what: "booster.vacuum", v: o.Vacuum, hi: Atmosphere},
@@ -89,7 +99,7 @@ func (s *Spec) check() error {
 		{what: "valve.knee", v: s.Valve.Knee}, {what: "valve.slope", v: s.Valve.Slope, hi: 1},
 		{what: "fluid.bulk_modulus", v: f.BulkModulus, open: true}, {what: "fluid.expansion", v: f.Expansion},
 		{what: "fluid.density", v: f.Density, open: true}, {what: "fluid.heat", v: f.Heat, open: true},
-		{what: "fluid.dry_boil", v: f.DryBoil, open: true}, {what: "fluid.wet_boil", v: f.WetBoil, open: true, hi: f.DryBoil},
+		{what: "fluid.dry_boil", v: f.DryBoil, open: true}, {what: "fluid.wet_boil", v: f.WetBoil, open: true},
 		{what: "fluid.viscosity", v: f.Viscosity, open: true}, {what: "fluid.viscosity_cold", v: f.ViscosityC, lo: f.Viscosity},
 		{what: "reservoir.at_min", v: r.AtMin}, {what: "reservoir.min_to_max", v: r.MinToMax, open: true}, {what: "reservoir.max_to_brim", v: r.MaxToBrim},
 	}
@@ -106,16 +116,23 @@ func (s *Spec) check() error {
 	for i, c := range [...]*CornerSpec{&s.Front, &s.Rear} {
 		rules = append(rules, c.rules([...]string{"front.", "rear."}[i])...)
 	}
-	return checkRules(rules)
+	if err := checkRules(rules); err != nil {
+		return err
+	}
+	for _, bad := range s.Misfits() {
+		return bad.refuse()
+	}
+	return nil
 }
 
 func (c *CornerSpec) rules(at string) []rule {
-	disc := c.DiscDiameter
-	if disc <= 0 {
-		disc = 2 * c.EffectiveRadius
-	}
 	return []rule{
-		{what: at + "piston_diameter", v: c.PistonDiameter, open: true, hi: disc},
+		{what: at + "piston_diameter", v: c.PistonDiameter, open: true, hi: 1},
+		{what: at + "inner_gap", v: c.Gap[Inner], hi: 0.02}, {what: at + "outer_gap", v: c.Gap[Outer], hi: 0.02}, {what: at + "home", v: c.Home, hi: 0.1}, {what: at + "runout", v: c.Runout, hi: 5e-3},
+		{what: at + "disc_diameter", v: c.DiscDiameter}, {what: at + "disc_thickness", v: c.DiscThickness}, {what: at + "disc_minimum", v: c.DiscMinimum},
+		{what: at + "disc_mass", v: c.DiscMass}, {what: at + "disc_conduction", v: c.DiscConduction}, {what: at + "disc_density", v: c.DiscDensity}, {what: at + "disc_heat", v: c.DiscHeat},
+		{what: at + "lining_new", v: c.LiningNew}, {what: at + "lining_area", v: c.LiningArea}, {what: at + "fade_knee", v: c.FadeKnee, lo: -freezing}, {what: at + "fade_slope", v: c.FadeSlope},
+		{what: at + "lining_wear", v: c.WearRate}, {what: at + "disc_wear", v: c.DiscWearRate},
 		{what: at + "pad_rate", v: c.K1, open: true}, {what: at + "pad_cubic", v: c.K3}, {what: at + "bridge", v: c.Bridge, open: true},
 		{what: at + "seal_rate", v: c.SealRate, open: true}, {what: at + "seal_friction", v: c.SealFriction}, {what: at + "seal_grip", v: c.SealGrip},
 		{what: at + "pin_rate", v: c.PinRate, open: true}, {what: at + "pin_friction", v: c.PinFriction}, {what: at + "pin_offset", v: c.PinOffset, open: true},
@@ -129,11 +146,6 @@ func (c *CornerSpec) rules(at string) []rule {
 
 // check refuses a condition no car can be in.
 func (c *Condition) check(s *Spec) error {
-	for w := range Wheel(NumWheels) {
-		if v := c.Wheels[w].ValveStuck; v != 0 && (w.Front() || s.Valve.Knee <= 0) {
-			return &SpecError{What: w.String() + ".valve_stuck", Value: v, Wanted: "0: no reducing valve serves this wheel"}
-		}
-	}
 	rules := []rule{
 		{what: "condition.fluid", v: c.Fluid, lo: -1, hi: 1}, {what: "condition.water", v: c.Water, hi: waterMost}, {what: "condition.water_uptake", v: c.WaterUptake, hi: 0.1},
 		{what: "condition.booster_loss", v: c.BoosterLoss, hi: 1}, {what: "condition.vacuum_leak", v: c.VacuumLeak, hi: 1e3},
@@ -169,5 +181,8 @@ func (c *Condition) check(s *Spec) error {
 			}
 		}
 	}
-	return checkRules(rules)
+	if err := checkRules(rules); err != nil {
+		return err
+	}
+	return c.fits(s)
 }

@@ -21,9 +21,10 @@ type Field struct {
 	SI     float64 // [SI per unit]
 	Lo, Hi float64 // [unit] what is possible
 
-	spec func(*physics.Spec) *float64
-	cond func(*physics.Condition) *float64
-	mark func(*physics.Condition) *bool // set to true along with the number
+	plain string // Path without its unit
+	spec  func(*physics.Spec) *float64
+	cond  func(*physics.Condition) *float64
+	mark  func(*physics.Condition) *bool // set to true along with the number
 }
 
 // OfCar reports whether the field is part of a car when new.

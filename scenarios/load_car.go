@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 
 	"gopkg.in/yaml.v3"
@@ -97,9 +98,7 @@ func (b *builder) car(src *source) {
 	if len(*src.r.probs) > before {
 		return
 	}
-	for _, bad := range carFits(&car.Spec) {
-		src.r.fail(src.node, bad[0], bad[1], bad[2])
-	}
+	carFits(src, &car.Spec)
 }
 
 // circuits reads which chamber of the master cylinder serves which wheels.
@@ -136,36 +135,30 @@ func (b *builder) circuits(top *object, car *Car) {
 	}
 }
 
-// carFits lists what the numbers of a car cannot be together: path, what is
-// wrong, what is allowed.
-func carFits(s *physics.Spec) [][3]string {
-	var bad [][3]string
-	check := func(ok bool, path, what, allowed string) {
-		if !ok {
-			bad = append(bad, [3]string{path, what, allowed})
+// bracedPath is a path within a sentence of the physics.
+var bracedPath = regexp.MustCompile(`\{[a-z0-9_.]+\}`)
+
+// fieldOf is the field that the physics call by its path without a unit.
+func fieldOf(plain string) *Field {
+	for i := range fields {
+		if fields[i].plain == plain {
+			return &fields[i]
 		}
 	}
-	check(s.Body.SlideAdhesion <= s.Body.PeakAdhesion, "slide_adhesion_ratio", "a sliding tyre holds better than a rolling one", "at most peak_adhesion_ratio")
-	check(s.Body.CentreHeight < s.Body.Wheelbase, "centre_height_m", "the car would tip over", "less than wheelbase_m")
-	check(s.Fluid.WetBoil <= s.Fluid.DryBoil, "fluid.wet_boil_c", "water raises the boiling point", "at most fluid.dry_boil_c")
-	check(s.Reservoir.Port[0] <= s.Reservoir.AtMin, "reservoir.primary_port_cm3", "the port is bare at MIN", "at most reservoir.at_min_cm3")
-	check(s.Reservoir.Port[1] <= s.Reservoir.AtMin, "reservoir.secondary_port_cm3", "the port is bare at MIN", "at most reservoir.at_min_cm3")
-	v := &s.Vessels
-	check(v.Oil.MinToMax <= v.Oil.AtMax, "oil.min_to_max_cm3", "MIN lies below an empty sump", "at most oil.at_max_cm3")
-	check(v.Oil.Aloft <= v.Oil.AtMax, "oil.aloft_cm3", "the pump would run dry", "at most oil.at_max_cm3")
-	check(v.Oil.Viscosity100 <= v.Oil.Viscosity40, "oil.viscosity_100_mm2_per_s", "heat thickens the oil", "at most oil.viscosity_40_mm2_per_s")
-	check(v.Coolant.MinToMax <= v.Coolant.AtMax, "coolant.min_to_max_cm3", "MIN lies below an empty vessel", "at most coolant.at_max_cm3")
-	check(v.Coolant.AtMax <= v.Coolant.Volume, "coolant.at_max_cm3", "the vessel holds more than the whole filling", "at most coolant.volume_cm3")
-	check(v.Steering.MinToMax <= v.Steering.Volume, "steering.min_to_max_cm3", "MIN lies below an empty vessel", "at most steering.volume_cm3")
-	check(v.Washer.MinToMax <= v.Washer.Volume, "washer.min_to_max_cm3", "MIN lies below an empty vessel", "at most washer.volume_cm3")
-	for i, c := range []*physics.CornerSpec{&s.Front, &s.Rear} {
-		at := [2]string{"front.", "rear."}[i]
-		check(c.DiscMinimum <= c.DiscThickness, at+"disc_minimum_mm", "the disc is below its minimum when new", "at most "+at+"disc_thickness_mm")
-		check(c.EffectiveRadius < c.DiscDiameter/2, at+"effective_radius_mm", "the pad stands outside the disc", "less than half of "+at+"disc_diameter_mm")
-		check(c.DiscDiameter/2 < s.Body.TyreRadius, at+"disc_diameter_mm", "the disc does not fit into the wheel", "less than twice tyre_radius_m")
-		check(c.PadOffset < c.PinOffset, at+"pad_offset_mm", "the pad's half stands outside the pins", "less than "+at+"pin_offset_mm")
+	panic("scenarios: the physics know a number that no car's file has: " + plain)
+}
+
+// carFits reports what the numbers of a car cannot be together, where they stand.
+func carFits(src *source, s *physics.Spec) {
+	for _, bad := range s.Misfits() {
+		f := fieldOf(bad.What)
+		at := src.node
+		for _, key := range strings.Split(f.Path, ".") {
+			at = src.r.object(at, "").get(key)
+		}
+		allowed := bracedPath.ReplaceAllStringFunc(bad.Allowed, func(p string) string { return fieldOf(p[1 : len(p)-1]).Path })
+		src.r.fail(at, f.Path, fmt.Sprintf("%.6g %s: %s", bad.Value/f.SI, f.Unit, bad.Wrong), fmt.Sprintf("%s, %.6g %s", allowed, bad.Limit/f.SI, f.Unit))
 	}
-	return bad
 }
 
 // yes reads a key as yes or no.

@@ -1,6 +1,10 @@
 package scenarios
 
-import "testing"
+import (
+	"testing"
+
+	"evenwear/physics"
+)
 
 func TestEmbedded(t *testing.T) {
 	lib, err := Embedded()
@@ -26,5 +30,34 @@ func BenchmarkEmbedded(b *testing.B) {
 		if _, err := Embedded(); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// TestMisfitsHavePaths: every number the physics may refuse beside another stands in a
+// car's file: an empty car with a disc breaks as many rules as it can.
+func TestMisfitsHavePaths(t *testing.T) {
+	seen := 0
+	for _, v := range []float64{-1, 1} {
+		var s physics.Spec
+		for i := range fields {
+			if f := &fields[i]; f.OfCar() {
+				*f.spec(&s) = v * float64(1+(i*7)%5)
+			}
+		}
+		s.Front.DiscDiameter, s.Rear.DiscDiameter = 1, 1
+		for _, bad := range s.Misfits() {
+			seen++
+			if f := fieldOf(bad.What); !f.OfCar() {
+				t.Errorf("%s is no number of a car", bad.What)
+			}
+			for _, p := range bracedPath.FindAllString(bad.Allowed, -1) {
+				if f := fieldOf(p[1 : len(p)-1]); !f.OfCar() {
+					t.Errorf("%s is no number of a car", p)
+				}
+			}
+		}
+	}
+	if seen < 15 {
+		t.Errorf("only %d misfits", seen)
 	}
 }

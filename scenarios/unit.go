@@ -61,5 +61,5 @@ type row[T any] struct {
 func (r row[T]) key() string { return r.name + "_" + r.unit.suffix }
 
 func (r row[T]) field(prefix string) Field {
-	return Field{Path: prefix + r.key(), Unit: r.unit.name, SI: r.unit.si, Lo: r.lo, Hi: r.hi}
+	return Field{Path: prefix + r.key(), plain: prefix + r.name, Unit: r.unit.name, SI: r.unit.si, Lo: r.lo, Hi: r.hi}
 }
