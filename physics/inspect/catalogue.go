@@ -24,7 +24,11 @@ func gather() []Check {
 	list = append(list, seatChecks()...)
 	list = append(list, wheelOnChecks()...)
 	list = append(list, wheelOffChecks()...)
+	list = append(list, discChecks()...)
+	list = append(list, padChecks()...)
+	list = append(list, screwChecks()...)
 	list = append(list, roadChecks()...)
+	list = append(list, rollingChecks()...)
 	return list
 }
 

@@ -3,6 +3,7 @@ package inspect
 import (
 	"errors"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,8 +12,8 @@ import (
 
 // TestCatalogue holds what every check must have.
 func TestCatalogue(t *testing.T) {
-	if len(All()) < 22 {
-		t.Errorf("%d checks, want at least 22", len(All()))
+	if len(All()) < 55 {
+		t.Errorf("%d checks, want at least 55", len(All()))
 	}
 	seen := map[ID]bool{}
 	for i := range all {
@@ -29,6 +30,8 @@ func TestCatalogue(t *testing.T) {
 			t.Errorf("%s: %d words, %d cuts", c.ID, len(m.Words), len(m.Cuts))
 		case (c.Station == WheelOn || c.Station == WheelOff) != c.PerWheel && c.ID != "temperature":
 			t.Errorf("%s: station %s, a wheel each %t", c.ID, c.Station, c.PerWheel)
+		case (c.Station == WheelOn || c.Station == WheelOff) != slices.Contains(Parts(), c.Part):
+			t.Errorf("%s: station %s, part %q", c.ID, c.Station, c.Part)
 		case (c.Station == Road) != (c.Harmful == HarmRoad):
 			t.Errorf("%s: station %s, harmful when %q", c.ID, c.Station, c.Harmful)
 		}

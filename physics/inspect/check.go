@@ -14,6 +14,26 @@ const (
 	Road     Station = "road"
 )
 
+// A Part is what a hand or an eye goes to at a place with many checks.
+type Part string
+
+// The parts of a wheel's brake, from the outside to the inside of the car.
+const (
+	HubPart      Part = "hub"
+	DiscPart     Part = "disc"
+	OuterPadPart Part = "outer_pad"
+	InnerPadPart Part = "inner_pad"
+	PinsPart     Part = "pins"
+	PistonPart   Part = "piston"
+	ScrewPart    Part = "screw"
+	HosePart     Part = "hose"
+)
+
+// Parts lists every part, in the order in which they are offered. It must not be changed.
+func Parts() []Part { return parts }
+
+var parts = []Part{HubPart, DiscPart, OuterPadPart, InnerPadPart, PinsPart, PistonPart, ScrewPart, HosePart}
+
 // An ID names a check; it is written into records and never changes meaning.
 type ID string
 
@@ -30,6 +50,7 @@ type Instance struct {
 type Check struct {
 	ID       ID
 	Station  Station
+	Part     Part     // what is looked at, where a place has many checks
 	PerWheel bool     // one instance a wheel
 	Minutes  float64  // [min] without the preparation; common practice, no source
 	Needs    []string // preparations, "@wheel" and "@end" to be filled in; see [Needs]

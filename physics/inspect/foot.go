@@ -2,8 +2,8 @@ package inspect
 
 import "evenwear/physics"
 
-// short and long are the steps of the reduced experiments [ms]: short while
-// the foot moves, long while it rests. The step is implicit, so a resting
+// The steps of the reduced experiments [ms]: short while the foot presses, long
+// while it rests. The step is implicit, so a resting
 // pedal loses nothing by long steps; a test holds both against 1 ms.
 const (
 	short = 20
@@ -28,9 +28,15 @@ func (w *World) foot(engine bool) *foot {
 }
 
 // to moves the foot evenly to a force [N] within ms milliseconds.
-func (f *foot) to(force float64, ms int64) {
+func (f *foot) to(force float64, ms int64) { f.ramp(force, ms, short) }
+
+// letGo takes the foot off within ms milliseconds, in steps of dt: short ones,
+// because fluid rushes past cups and through a hose that closes.
+func (f *foot) letGo(ms, dt int64) { f.ramp(0, ms, dt) }
+
+func (f *foot) ramp(force float64, ms, dt int64) {
 	from := f.force
-	dt := f.step(short)
+	dt = f.step(dt)
 	for t := dt; t <= ms; t += dt {
 		f.force = from + float64((force-from)*float64(t)/float64(ms))
 		f.do(dt)
@@ -72,7 +78,7 @@ func (f *foot) stroke(force float64) float64 {
 	f.to(force, 200)
 	f.rest(300, short)
 	t := f.travel()
-	f.to(0, 100)
+	f.letGo(100, 5)
 	f.rest(20, 1) // fluid rushes past the cups: 20 ms at once would let too much by
 	f.rest(380, short)
 	return t

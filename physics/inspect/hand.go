@@ -75,8 +75,8 @@ var spokeCos = func() (t [spokes]float64) {
 
 // dragTorque turns the disc once under a pressure [Pa] that stays, to let it
 // push the pads where it wants them, and returns the mean torque [N·m] of the
-// next turn, linings cold.
-func dragTorque(c *physics.Corner, s physics.CornerState, pressure float64) (float64, error) {
+// next turn, linings cold, and where the caliper sits after it.
+func dragTorque(c *physics.Corner, s physics.CornerState, pressure float64) (float64, physics.CornerState, error) {
 	sum := 0.0
 	for turn := range 2 {
 		for i := range spokes {
@@ -84,7 +84,7 @@ func dragTorque(c *physics.Corner, s physics.CornerState, pressure float64) (flo
 			load.DiscIn, load.DiscOut = c.Faces(spokeCos[i])
 			next, f, err := c.Settle(s, &load)
 			if err != nil {
-				return 0, err
+				return 0, s, err
 			}
 			s = next
 			if turn == 1 {
@@ -92,7 +92,26 @@ func dragTorque(c *physics.Corner, s physics.CornerState, pressure float64) (flo
 			}
 		}
 	}
-	return sum / spokes, nil
+	return sum / spokes, s, nil
+}
+
+// turned is a wheel that a hand has turned after a press and a release.
+type turned struct {
+	torque   float64 // [N·m] mean over a turn
+	pressure float64 // [Pa] that has stayed
+	corner   physics.CornerState
+}
+
+func (w *World) turned(wheel physics.Wheel) (turned, error) {
+	return w.cache.turned[wheel].get(func() (t turned, err error) {
+		s, err := w.release()
+		if err != nil {
+			return t, err
+		}
+		t.pressure = s.Pressure[wheel]
+		t.torque, t.corner, err = dragTorque(w.Model.Corner(wheel), s.Corners[wheel], t.pressure)
+		return t, err
+	})
 }
 
 // swing is the movement of the outer and inner disc face over a turn [m],

@@ -86,7 +86,7 @@ func TestPushForce(t *testing.T) {
 func TestDragTorque(t *testing.T) {
 	drag := func(cond physics.WheelCondition) float64 {
 		c, s := pressedCorner(t, cond, 8)
-		got, err := dragTorque(&c, s, 0)
+		got, _, err := dragTorque(&c, s, 0)
 		if err != nil {
 			t.Fatal(err)
 		}

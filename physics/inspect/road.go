@@ -7,18 +7,25 @@ import (
 )
 
 const (
-	stopSpeed   = 50 * physics.KmPerHour // [m/s]
-	slowSpeed   = 20 * physics.KmPerHour // [m/s] the first stop, before anything is trusted
-	stopFoot    = 150                    // [N] a hard stop: 7.8 m/s² when new, no wheel locks in the dry
-	slowFoot    = 100                    // [N]
-	creepSpeed  = 10 * physics.KmPerHour // [m/s] against the engine
-	creepFoot   = 60                     // [N] a light, steady foot
-	creepMillis = 700                    // [ms] a little more than one turn of a wheel
-	tourLength  = 6                      // [km]
+	stopSpeed  = 50 * physics.KmPerHour // [m/s]
+	slowSpeed  = 20 * physics.KmPerHour // [m/s] the first stop, before anything is trusted
+	stopFoot   = 150                    // [N] a hard stop: 7.8 m/s² when new, no wheel locks in the dry
+	slowFoot   = 100                    // [N]
+	tourLength = 6                      // [km]
 )
 
 // noDrive is what every check on the road warns of.
 var noDrive = []string{"caution.road_clear"}
+
+// pendulum hangs against a scale in the car, right positive: 0.02 m/s² is 0.12°
+// of lean. The mean of a stop each way takes out the road's fall; Sigma is what
+// wind and hands leave of it. Assumed.
+func pendulum() Meter {
+	return Meter{
+		Instrument: "side_pendulum", Unit: "mps2", PerUnit: 1, Resolution: 0.02, Division: 0.02,
+		Sigma: 0.02, Bias: 0.01, Slip: DefaultSlip, Lo: -2, Hi: 2,
+	}
+}
 
 func roadChecks() []Check {
 	inStop := []string{"stop_50"}
@@ -38,13 +45,7 @@ func roadChecks() []Check {
 		},
 		{
 			ID: "pull", Station: Road, Minutes: 0.5, Needs: inStop, Cautions: noDrive, Harmful: HarmRoad,
-			Meter: Meter{
-				// A pendulum against a scale in the car, right positive: 0.02 m/s² is
-				// 0.12° of lean. The mean of a stop each way takes out the road's fall;
-				// Sigma is what wind and hands leave of it. Assumed.
-				Instrument: "side_pendulum", Unit: "mps2", PerUnit: 1, Resolution: 0.02, Division: 0.02,
-				Sigma: 0.02, Bias: 0.01, Slip: DefaultSlip, Lo: -2, Hi: 2,
-			},
+			Meter: pendulum(),
 			Measure: func(w *World, _ physics.Wheel) (float64, error) {
 				r, err := w.fastStop()
 				return r.Pull, err
@@ -75,7 +76,10 @@ func roadChecks() []Check {
 				Sigma: 0.04, Bias: 0.02, Slip: DefaultSlip, Lo: 0, Hi: 10,
 				Words: []string{"smooth", "quivers", "pulses"}, Cuts: []float64{0.15, 0.4},
 			},
-			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.pulse() },
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				c, err := w.creep()
+				return c.pulse, err
+			},
 		},
 		{
 			ID: "temperature", Station: Road, PerWheel: true, Minutes: 0.3, Needs: []string{"drive"},
@@ -127,25 +131,6 @@ func (w *World) stopStep() int64 {
 		return 1
 	}
 	return short
-}
-
-// pulse is the pedal's movement [m] over a turn of the wheels under a light,
-// steady foot, peak to peak, after a turn that lets the pads settle. What the
-// pedal drifts from the turn's beginning to its end is no pulse.
-func (w *World) pulse() (float64, error) {
-	f := w.foot(true)
-	f.to(creepFoot, 400)
-	f.rest(1000, long)
-	f.s.Speed, f.hold = creepSpeed, true
-	f.rest(creepMillis, short)
-	begin := f.travel()
-	lo, hi := begin, begin
-	f.each = func(*physics.State, float64) {
-		t := f.travel()
-		lo, hi = min(lo, t), max(hi, t)
-	}
-	f.rest(creepMillis, short)
-	return max(0, hi-lo-math.Abs(f.travel()-begin)), f.err
 }
 
 func (w *World) tour() (physics.State, error) {

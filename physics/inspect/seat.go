@@ -115,7 +115,36 @@ func seatChecks() []Check {
 			},
 			Measure: func(w *World, _ physics.Wheel) (float64, error) { return -w.Model.Level(&w.Rest), nil },
 		},
+		{
+			// Pressed with the hand until something pushes back.
+			ID: "free_travel", Station: Seat, Minutes: 1, Meter: rule(0, 160),
+			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.freeTravel() },
+		},
 	}
+}
+
+const (
+	handMost  = 60.0   // [N] a hand that meets nothing gives up
+	handStep  = 0.5    // [N] by which it presses on
+	handFeels = 0.05e6 // [Pa] that a hand feels push back: 4 N of it; assumed
+)
+
+// freeTravel is the pedal's travel [m] until a chamber pushes back: the rod's
+// play, the ports, and what the pads' clearance takes.
+func (w *World) freeTravel() (float64, error) {
+	f := w.foot(true)
+	most := func() float64 { return max(f.s.Master.Pressure[0], f.s.Master.Pressure[1]) }
+	t, p := 0.0, 0.0
+	for force := handStep; force <= handMost && f.err == nil; force += handStep {
+		f.to(force, short)
+		f.rest(1000, long)
+		at, now := f.travel(), most()
+		if now >= handFeels {
+			return t + float64((at-t)*(handFeels-p)/(now-p)), f.err
+		}
+		t, p = at, now
+	}
+	return t, f.err
 }
 
 // pressed is one slow press to the known force.
@@ -143,9 +172,9 @@ func (w *World) press() (pressed, error) {
 
 // held is ten seconds under a heavy foot.
 type held struct {
-	sunk float64                    // [m] after the first second
-	wet  [physics.NumWheels]float64 // [m³] that came out at each wheel's joint
-	peak [physics.NumWheels]float64 // [Pa] greatest pressure
+	sunk    float64                    // [m] after the first second
+	through [physics.NumWheels]float64 // [m³/m²] pushed through each square metre of a hole at each wheel
+	peak    [physics.NumWheels]float64 // [Pa] greatest pressure
 }
 
 func (w *World) hold() (held, error) {
@@ -153,8 +182,8 @@ func (w *World) hold() (held, error) {
 		var h held
 		f := w.foot(true)
 		f.each = func(s *physics.State, seconds float64) {
-			for i := range h.wet {
-				h.wet[i] += float64(w.weep(s, physics.Wheel(i)) * seconds)
+			for i := range h.through {
+				h.through[i] += float64(w.weep(s, physics.Wheel(i)) * seconds)
 				h.peak[i] = max(h.peak[i], s.Pressure[i])
 			}
 		}

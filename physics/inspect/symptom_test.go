@@ -49,6 +49,23 @@ func conditions() map[string]physics.Condition {
 		"cup":         {CupBypass: [2]float64{1e-14, 0}},
 		"low":         {Fluid: -130e-6},
 		"water":       {Water: 0.03},
+		"loose":       at(fl, physics.WheelCondition{BearingPlay: 1.5e-3}),
+		"ear_rusted":  at(fl, physics.WheelCondition{EarFriction: [2]float64{0, 1500}}),
+		"proud":       at(fl, physics.WheelCondition{PlateProud: [2]float64{0.2e-3, 0}}),
+		"glazed":      at(fl, physics.WheelCondition{MuLoss: [2][2]float64{{0, 0}, {0.25, 0.25}}}),
+		"port":        {PortCover: [2]float64{1.5e-3, 0}},
+		"disc_worn":   at(fl, physics.WheelCondition{DiscWear: [2]float64{0.6e-3, 0.6e-3}}),
+		"film":        at(fl, physics.WheelCondition{DiscFilm: 1}),
+		"grooved":     at(fl, physics.WheelCondition{Groove: [2]float64{0.4e-3, 0}}),
+		"cracked":     at(fl, physics.WheelCondition{DiscCrack: 20e-3}),
+		"rim":         at(fl, physics.WheelCondition{RimRust: 0.6e-3}),
+		"parting":     at(fl, physics.WheelCondition{BondLost: [2]float64{0.6, 0}}),
+		"pin_torn":    at(fl, physics.WheelCondition{PinRusting: [2]float64{0, 40}}),
+		"pin_soaked":  at(fl, physics.WheelCondition{PinSoaked: [2]float64{250, 0}}),
+		"dust_torn":   at(fl, physics.WheelCondition{SealRusting: 100}),
+		"seal_weeps":  at(fl, physics.WheelCondition{SealLeak: 1e-10}),
+		"screw_weeps": at(fl, physics.WheelCondition{ScrewLeak: 1e-10}),
+		"wedge":       at(fl, physics.WheelCondition{Wear: [2][2]float64{{2e-3, 9e-3}, {2e-3, 2e-3}}}),
 	}
 }
 
@@ -82,6 +99,31 @@ func TestReadingsShowTheirCause(t *testing.T) {
 		{"cup", "hold_sink", up}, {"cup", "wetness@front_left", same},
 		{"low", "reservoir_level", down}, {"low", "warning_lamp", up}, {"low", "lining_outer_upper@front_left", same},
 		{"water", "fluid_water", up},
+
+		{"port", "free_travel", down}, {"air", "free_travel", up}, {"corroded", "free_travel", down}, {"cup", "free_travel", same}, {"oily", "free_travel", same},
+		{"dry", "turning_force@front_left", up}, {"corroded", "turning_force@front_left", up}, {"hose_holds", "turning_force@front_left", up}, {"ear_rusted", "turning_force@front_left", up},
+		{"dry", "turning_force@front_right", same}, {"runout", "turning_force@front_left", same}, {"air", "turning_force@front_left", same},
+		{"corroded", "clearance@front_left", down}, {"hose_holds", "clearance@front_left", down}, {"loose", "clearance@front_left", same},
+		{"dry", "clearance@front_left", same}, {"oily", "clearance@front_left", same}, {"worn", "clearance@front_left", same},
+		{"ear_rusted", "ear_outer@front_left", up}, {"ear_rusted", "ear_inner@front_left", same}, {"ear_rusted", "slide_body@front_left", same}, {"dry", "ear_outer@front_left", same},
+		{"proud", "plate_inner@front_left", up}, {"proud", "plate_outer@front_left", same}, {"worn", "plate_inner@front_left", same},
+		{"glazed", "face_outer@front_left", up}, {"glazed", "face_inner@front_left", same}, {"oily", "face_inner@front_left", up}, {"oily", "face_outer@front_left", up}, {"seized", "face_outer@front_left", same},
+		{"hose_holds", "hose_release@front_left", up}, {"corroded", "hose_release@front_left", same}, {"dry", "hose_release@front_left", same}, {"port", "hose_release@front_left", same},
+		{"air", "bleed_bubbles@front_left", up}, {"air", "bleed_bubbles@front_right", same}, {"hose_soft", "bleed_bubbles@front_left", same}, {"loose", "bleed_bubbles@front_left", same},
+		{"disc_worn", "disc_thickness@front_left", down}, {"disc_worn", "disc_rim@front_left", same},
+		{"film", "disc_film@front_left", up}, {"film", "groove_outer@front_left", same}, {"film", "runout@front_left", same},
+		{"grooved", "groove_inner@front_left", up}, {"grooved", "groove_outer@front_left", same}, {"grooved", "disc_thickness@front_left", down}, {"grooved", "disc_film@front_left", same},
+		{"cracked", "disc_crack@front_left", up}, {"cracked", "disc_thickness@front_left", same}, {"grooved", "disc_crack@front_left", same},
+		{"rim", "disc_rim@front_left", up}, {"rim", "disc_thickness@front_left", same},
+		{"parting", "bond_inner@front_left", up}, {"parting", "bond_outer@front_left", same}, {"worn", "bond_inner@front_left", same},
+		{"pin_torn", "pin_boots@front_left", up}, {"pin_soaked", "pin_boots@front_left", up}, {"dust_torn", "pin_boots@front_left", same}, {"dry", "pin_boots@front_left", same},
+		{"dust_torn", "piston_boot@front_left", up}, {"pin_torn", "piston_boot@front_left", same}, {"corroded", "piston_boot@front_left", same},
+		{"seal_weeps", "wet_piston@front_left", up}, {"seal_weeps", "wetness@front_left", same}, {"seal_weeps", "wet_screw@front_left", same}, {"seal_weeps", "hold_sink", up},
+		{"screw_weeps", "wet_screw@front_left", up}, {"screw_weeps", "wet_piston@front_left", same}, {"screw_weeps", "wetness@front_left", same}, {"leak", "wet_screw@front_left", same},
+		{"wedge", "lining_inner_lower@front_left", down}, {"wedge", "opening_inner@front_left", same},
+		{"loose", "knock_back", up}, {"air", "knock_back", same}, {"worn", "knock_back", same}, {"runout", "knock_back", same},
+		{"dry", "roll_out", down}, {"corroded", "roll_out", down}, {"hose_holds", "roll_out", down}, {"air", "roll_out", same}, {"worn", "roll_out", same}, {"no_vacuum", "roll_out", same},
+		{"seized", "pull_light", up}, {"oily", "pull_light", up}, {"corroded", "pull_light", down}, {"dry", "pull_light", same}, {"air", "pull_light", same},
 	}
 	conds := conditions()
 	healthy := world(t, physics.Condition{})
@@ -129,10 +171,13 @@ func TestPullSigns(t *testing.T) {
 	}
 }
 
-// TestWetIsLost: what wets the joints in a held press is what the car has lost.
+// TestWetIsLost: what wets joints, pistons and screws in a held press is what the
+// car has lost.
 func TestWetIsLost(t *testing.T) {
 	cond := conditions()["leak"]
 	cond.Wheels[physics.RearRight].Leak = 4e-10
+	cond.Wheels[physics.RearLeft].SealLeak = 2e-10
+	cond.Wheels[physics.FrontRight].ScrewLeak = 3e-10
 	w := world(t, cond)
 	f := w.foot(true)
 	f.to(holdForce, 400)
@@ -143,7 +188,9 @@ func TestWetIsLost(t *testing.T) {
 	}
 	sum := 0.0
 	for _, i := range []string{"front_left", "front_right", "rear_left", "rear_right"} {
-		sum += measure(t, w, "wetness@"+i)
+		for _, place := range []string{"wetness@", "wet_piston@", "wet_screw@"} {
+			sum += measure(t, w, place+i)
+		}
 	}
 	if lost := f.s.Lost - w.Rest.Lost; math.Abs(sum-lost) > 0.01*lost {
 		t.Errorf("joints are wet with %.4f cm³, the car lost %.4f", sum/physics.CubicCentimetre, lost/physics.CubicCentimetre)

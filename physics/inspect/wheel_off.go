@@ -8,24 +8,6 @@ var (
 	bareHub    = []string{"caution.hot_disc", "caution.dust_damp", "caution.not_under_jack"}
 )
 
-// dial is a dial indicator on a magnetic foot: 0.01 mm divisions. Sigma is half
-// a division from the foot and the eye; Bias a scale error. Assumed.
-func dial(hi float64) Meter {
-	return Meter{
-		Instrument: "dial_indicator", Unit: "mm", PerUnit: physics.Millimetre,
-		Resolution: 0.01, Division: 0.01, Sigma: 0.005, Bias: 0.003, Slip: DefaultSlip, Lo: 0, Hi: hi,
-	}
-}
-
-// gauge is a screw gauge with pointed anvils, read to 0.01 mm (its vernier
-// shows 0.002). Sigma from the feel of the ratchet, Bias from its zero. Assumed.
-func gauge(hi float64) Meter {
-	return Meter{
-		Instrument: "thickness_gauge", Unit: "mm", PerUnit: physics.Millimetre,
-		Resolution: 0.01, Division: 0.01, Sigma: 0.005, Bias: 0.005, Slip: DefaultSlip, Lo: 0, Hi: hi,
-	}
-}
-
 // pull is a spring gauge hooked into the caliper: 10 N divisions. Stick and
 // slip make it repeat no better; assumed. Its end says "more than a hand pulls".
 func pull() Meter {
@@ -39,9 +21,9 @@ func pull() Meter {
 // longest step that ends short of the disc face: whole millimetres, rounded
 // down; 1 is written when even step 2 stands proud. Sigma from a chamfered edge
 // and a feeler held askew; assumed.
-func lining(id ID, pad, half int) Check {
+func lining(id ID, part Part, pad, half int) Check {
 	return Check{
-		ID: id, Station: WheelOff, PerWheel: true, Minutes: 0.5,
+		ID: id, Station: WheelOff, Part: part, PerWheel: true, Minutes: 0.5,
 		Needs: atWheelOff, Cautions: bareHub,
 		Meter: Meter{
 			Instrument: "stepped_feeler", Unit: "mm", PerUnit: physics.Millimetre,
@@ -53,68 +35,74 @@ func lining(id ID, pad, half int) Check {
 
 func wheelOffChecks() []Check {
 	return []Check{
-		lining("lining_inner_upper", physics.Inner, physics.Upper),
-		lining("lining_inner_lower", physics.Inner, physics.Lower),
-		lining("lining_outer_upper", physics.Outer, physics.Upper),
-		lining("lining_outer_lower", physics.Outer, physics.Lower),
+		lining("lining_inner_upper", InnerPadPart, physics.Inner, physics.Upper),
+		lining("lining_inner_lower", InnerPadPart, physics.Inner, physics.Lower),
+		lining("lining_outer_upper", OuterPadPart, physics.Outer, physics.Upper),
+		lining("lining_outer_lower", OuterPadPart, physics.Outer, physics.Lower),
 		{
-			ID: "disc_thickness", Station: WheelOff, PerWheel: true, Minutes: 1,
-			Needs: atWheelOff, Cautions: bareHub, Meter: gauge(25),
-			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
-				worn := w.Model.Condition().Wheels[wheel].DiscWear
-				return w.Model.Spec().Corner(wheel).DiscThickness - worn[0] - worn[1], nil
-			},
-		},
-		{
-			// Greatest less least of the thickness at the spokes of a turn.
-			ID: "thickness_variation", Station: WheelOff, PerWheel: true, Minutes: 3,
-			Needs: atWheelOff, Cautions: bareHub, Meter: gauge(1),
-			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
-				inner, outer := swing(w.Model.Corner(wheel))
-				var thick [spokes]float64
-				for i := range thick {
-					thick[i] = inner[i] + outer[i]
-				}
-				return spread(thick[:]), nil
-			},
-		},
-		{
-			// Total run-out, face to face: the dial on the outer face over a turn,
-			// thickness variation taken out by the face behind it.
-			ID: "runout", Station: WheelOff, PerWheel: true, Minutes: 3,
-			Needs: atWheelOff, Cautions: bareHub, Meter: dial(1),
-			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
-				inner, outer := swing(w.Model.Corner(wheel))
-				var middle [spokes]float64
-				for i := range middle {
-					middle[i] = (outer[i] - inner[i]) / 2
-				}
-				return spread(middle[:]), nil
-			},
-		},
-		{
-			ID: "slide_body", Station: WheelOff, PerWheel: true, Minutes: 4,
+			ID: "slide_body", Station: WheelOff, Part: PinsPart, PerWheel: true, Minutes: 4,
 			Needs: atWheelOff, Cautions: bareHub, Meter: pull(),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) { return w.slide(wheel, true, true) },
 		},
 		{
-			ID: "pin_upper", Station: WheelOff, PerWheel: true, Minutes: 2,
+			ID: "pin_upper", Station: WheelOff, Part: PinsPart, PerWheel: true, Minutes: 2,
 			Needs: atWheelOff, Cautions: bareHub, Meter: pull(),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
 				return w.slide(wheel, true, false)
 			},
 		},
 		{
-			ID: "pin_lower", Station: WheelOff, PerWheel: true, Minutes: 2,
+			ID: "pin_lower", Station: WheelOff, Part: PinsPart, PerWheel: true, Minutes: 2,
 			Needs: atWheelOff, Cautions: bareHub, Meter: pull(),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
 				return w.slide(wheel, false, true)
 			},
 		},
 		{
+			// Both pins' boots, the worse of them: what oil has swollen looks fat and
+			// soft, what is torn lets water in.
+			ID: "pin_boots", Station: WheelOff, Part: PinsPart, PerWheel: true, Minutes: 1,
+			Needs: atWheelOff, Cautions: bareHub,
+			Meter: Meter{
+				// 0 to 100: how far swollen; 200: torn, swollen or not. Assumed.
+				Instrument: "eye_boot", Unit: "word", PerUnit: 0.01, Resolution: 1, Division: 1,
+				Sigma: 10, Bias: 5, Slip: LookSlip, Lo: 0, Hi: 200,
+				Words: []string{"boot_sound", "swollen", "torn"}, Cuts: []float64{25, 150},
+			},
+			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
+				worse := 0.0
+				for pin := range 2 {
+					worse = max(worse, w.Model.PinBootSwollen(wheel, pin))
+					if w.Model.PinBootTorn(wheel, pin) {
+						worse = 2
+					}
+				}
+				return worse, nil
+			},
+		},
+		{
+			ID: "piston_boot", Station: WheelOff, Part: PistonPart, PerWheel: true, Minutes: 1,
+			Needs: atWheelOff, Cautions: bareHub,
+			Meter: Meter{
+				// 0 whole, 100 torn; a fold looks like a tear now and then. Assumed.
+				Instrument: "eye_dust_boot", Unit: "word", PerUnit: 0.01, Resolution: 1, Division: 1,
+				Sigma: 15, Bias: 10, Slip: LookSlip, Lo: 0, Hi: 100,
+				Words: []string{"whole", "torn"}, Cuts: []float64{50},
+			},
+			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
+				if w.Model.PistonBootTorn(wheel) {
+					return 1, nil
+				}
+				return 0, nil
+			},
+		},
+		// The dust boot's lip lifted with care: behind it stands what passes the seal.
+		wet("wet_piston", WheelOff, PistonPart, 2, atWheelOff, []string{"caution.fluid_skin_paint", "caution.hot_disc", "caution.not_under_jack"},
+			func(c *physics.WheelCondition) float64 { return c.SealLeak }),
+		{
 			// The piston pushed back, pedal free, bleed screw closed: what pressure
 			// stands in the caliper, and what a collapsed hose keeps back, push too.
-			ID: "push_piston", Station: WheelOff, PerWheel: true, Minutes: 3,
+			ID: "push_piston", Station: WheelOff, Part: PistonPart, PerWheel: true, Minutes: 3,
 			Needs:    atWheelOff,
 			Cautions: []string{"caution.piston_not_forced", "caution.reservoir_overflow", "caution.hot_disc"},
 			Meter: Meter{
@@ -131,40 +119,10 @@ func wheelOffChecks() []Check {
 				return pushForce(w.Model.Corner(wheel), s.Corners[wheel], p)
 			},
 		},
-		{
-			// What the bleed screw lets out when it is opened after a press and a release.
-			ID: "trapped_pressure", Station: WheelOff, PerWheel: true, Minutes: 3,
-			Needs:    atWheelOff,
-			Cautions: []string{"caution.fluid_skin_paint", "caution.bleed_trained"},
-			Meter: Meter{
-				// A full reservoir stands 0.005 MPa above the screw: fluid seeps. Cuts
-				// and Sigma assumed.
-				Instrument: "eye_bleed", Unit: "word", PerUnit: physics.Megapascal, Resolution: 0.01, Division: 0.01,
-				Sigma: 0.01, Bias: 0, Slip: DefaultSlip, Lo: -0.1, Hi: 3,
-				Words: []string{"seeps", "spurts"}, Cuts: []float64{0.05},
-			},
-			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
-				s, err := w.release()
-				return s.Pressure[wheel], err
-			},
-		},
 	}
 }
 
 // slide is the force [N] of hands that move the body; see [handForce].
 func (w *World) slide(wheel physics.Wheel, upper, lower bool) (float64, error) {
 	return handForce(w.Model.Corner(wheel), w.Model.Spec().Corner(wheel), w.Rest.Corners[wheel], upper, lower)
-}
-
-// RunoutCurve is where the needle of a dial indicator on the outer face stands
-// [mm] while the disc turns once, from the angle at which it was set to zero:
-// an arbitrary one, so the run-out is the swing, not the greatest figure.
-func RunoutCurve(w *World, wheel physics.Wheel) []float64 {
-	_, outer := swing(w.Model.Corner(wheel))
-	const zeroed = 5 // spoke
-	list := make([]float64, spokes+1)
-	for i := range list {
-		list[i] = (outer[(zeroed+i)%spokes] - outer[zeroed]) / physics.Millimetre
-	}
-	return list
 }

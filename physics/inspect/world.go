@@ -78,6 +78,8 @@ type worldCache struct {
 	held     once[held]
 	spent    once[spent]
 	released once[physics.State]
+	turned   [physics.NumWheels]once[turned]
+	creep    once[creep]
 	stop     once[physics.StopResult]
 	slow     once[physics.StopResult]
 	tour     once[physics.State]

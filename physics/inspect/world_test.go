@@ -39,7 +39,7 @@ func TestReducedAgree(t *testing.T) {
 		t.Skip("a minute of car in steps of 1 ms")
 	}
 	conds := conditions()
-	for _, name := range []string{"healthy", "dry", "corroded", "leak", "air", "thickness", "hose_holds", "no_vacuum", "oily", "seized"} {
+	for _, name := range []string{"healthy", "dry", "corroded", "leak", "air", "thickness", "hose_holds", "no_vacuum", "oily", "seized", "loose", "port", "ear_rusted"} {
 		coarse, fine := world(t, conds[name]), world(t, conds[name])
 		fine.fine = true
 		for _, i := range Instances() {
