@@ -31,6 +31,7 @@ var faces = []struct {
 	{"pull_gauge", face{kind: "pull_gauge", long: 100}},
 	{"push_gauge", face{kind: "pull_gauge", long: 500}},
 	{"stepped_feeler", face{kind: "stepped_feeler", long: 1, lo: 2, hi: 12}},
+	{"blade_feeler", face{kind: "blade_feeler", long: 0.1, lo: 0, hi: 1}},
 	{"side_pendulum", face{kind: "pendulum", long: 0.1}},
 	{"tape", face{kind: "tape", long: 5}},
 	{"infrared_thermometer", face{kind: "thermometer"}},
@@ -71,7 +72,7 @@ func (r *reading) needle(seed uint64, job string) []float64 {
 	}
 	free := math.Round(160 + 20*luck(seed, job, "free_pedal", 0).Float64()) // [mm] above the floor, all day
 	switch r.check.ID {
-	case "pedal_travel", "assist_reserve":
+	case "pedal_travel", "assist_reserve", "free_travel":
 		a := max(free, v)
 		return []float64{a, a - v}
 	case "hold_sink": // under a heavier foot than the travel is measured with
@@ -80,7 +81,7 @@ func (r *reading) needle(seed uint64, job string) []float64 {
 	case "pump_running":
 		a := max(0, free-r.base-v)
 		return []float64{a, a + v}
-	case "pump_off":
+	case "pump_off", "knock_back":
 		a := from(85, 100)
 		return []float64{a, a + v}
 	case "assist":
@@ -117,7 +118,7 @@ func (s *Session) instrument() *InstrumentView {
 		Check: name, Kind: f.kind, Name: s.sayCheck(r.inst),
 		Question: s.say("ask." + string(r.check.ID)),
 		Unit:     s.sayUnit(m.Unit), Division: m.Division, Long: f.long, Lo: f.lo, Hi: f.hi,
-		Pad: padOf(r.check.ID), Half: halfOf(r.check.ID),
+		Pad: padOf(r.check), Half: halfOf(r.check.ID),
 		Write: Action{Key: "Enter", Label: s.say("act.write"), Act: Act{Do: Write, What: name}, Enabled: true},
 		Skip:  Action{Key: "Delete", Label: s.say("act.skip"), Act: Act{Do: Skip, What: name}, Enabled: true},
 	}
@@ -138,11 +139,11 @@ func (s *Session) instrument() *InstrumentView {
 	return v
 }
 
-func padOf(id inspect.ID) string {
-	switch id {
-	case "lining_inner_upper", "lining_inner_lower", "opening_inner":
+func padOf(c *inspect.Check) string {
+	switch c.Part {
+	case inspect.InnerPadPart:
 		return "inner"
-	case "lining_outer_upper", "lining_outer_lower", "opening_outer":
+	case inspect.OuterPadPart:
 		return "outer"
 	}
 	return ""

@@ -26,6 +26,16 @@ func (s *Session) marks(c *inspect.Check, f face, display int64, needle []float6
 		return s.words.Say("marks."+f.kind, "at", s.level(m, needle[0]))
 	case "dip_tube":
 		return s.words.Say("marks.dip_tube", "at", s.position(m, f, needle[0])) + " " + scale
+	case "blade_feeler":
+		at := m.Value(display)
+		switch next := plain(at + m.Resolution); {
+		case display <= m.First():
+			return s.words.Say("marks.blade_none", "first", next)
+		case at >= f.hi:
+			return s.words.Say("marks.blade_all", "last", plain(at))
+		default:
+			return s.words.Say("marks.blade", "goes", plain(at), "stays", next)
+		}
 	case "thickness_gauge":
 		if len(needle) == 2 {
 			return s.words.Say("marks.gauge_two", "first", s.sleeve(needle[0]), "second", s.sleeve(needle[1])) + " " + s.say("marks.gauge_scale")

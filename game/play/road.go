@@ -16,7 +16,7 @@ func unfit(n note) bool {
 		return v > 120 // [mm] near the floor
 	case "hold_sink":
 		return v > n.check.Meter.Division
-	case "wetness":
+	case "wetness", "wet_piston", "wet_screw":
 		return n.written > 0
 	case "opening_inner", "opening_outer", "lining_inner_upper", "lining_inner_lower", "lining_outer_upper", "lining_outer_lower":
 		return len(n.check.Meter.Words) == 0 && v < 2 // [mm] the last limit

@@ -29,7 +29,8 @@ func see(t testing.TB) func(check, perception string) string {
 	return playtest.See(words)
 }
 
-// key is what a learner presses: no two things share one on any sheet.
+// key is what a learner presses: no two things share one on any sheet. Checks at
+// a part are opened by it, or numbered.
 func TestKeysAreUnique(t *testing.T) {
 	s, err := desk(t).Open("thirsty", 3)
 	if err != nil {
@@ -46,8 +47,8 @@ func TestKeysAreUnique(t *testing.T) {
 					t.Errorf("%s: key %s is both %q and %q", place, a.Key, old, a.Label)
 				}
 				seen[a.Key] = a.Label
-				if a.Key == "" && a.Act.Do != play.Strike {
-					t.Errorf("%s: %q has no key", place, a.Label)
+				if (a.Key == "") != (a.Act.Do == play.Strike || n.Part != "") {
+					t.Errorf("%s: %q at part %q has the key %q", place, a.Label, n.Part, a.Key)
 				}
 			}
 		}

@@ -202,36 +202,19 @@ func (s *Session) showInspecting(v *View) {
 		a.Minutes, a.Chosen = s.minutesOf(w), s.setup.stands(w.String())
 		works.Actions = append(works.Actions, a)
 	}
-	checks := Node{ID: "checks", Role: "choice", Name: s.say("view.check")}
-	var cautions []string
-	for _, inst := range inspect.Instances() {
-		c, _ := inspect.Find(inst.Check)
-		if placeOf(inst, c) != s.place {
-			continue
-		}
-		label := s.say("check." + string(inst.Check))
-		if c.Station == inspect.Road && inst.PerWheel {
-			label = s.sayCheck(inst)
-		}
-		a := s.act(key(checkKeys, len(checks.Actions)), label, Act{Do: Check, What: inst.String()})
-		a.Minutes = c.Minutes
-		checks.Actions = append(checks.Actions, a)
-		for _, id := range c.Cautions {
-			cautions = addNew(cautions, id)
-		}
+	if len(works.Actions) > 0 {
+		v.add(works)
 	}
+	checks, cautions := s.checkNodes()
+	v.add(checks...)
 	for _, w := range s.worksHere() {
 		for _, id := range w.Cautions {
-			cautions = addNew(cautions, id)
+			cautions = stands(cautions, id, "")
 		}
 	}
-	for _, n := range []Node{works, checks} {
-		if len(n.Actions) > 0 {
-			v.add(n)
-		}
-	}
-	for _, id := range cautions {
-		v.add(Node{ID: id, Role: "caution", Name: s.say(id)})
+	for _, c := range cautions {
+		c.Role, c.Name = "caution", s.say(c.ID)
+		v.add(c)
 	}
 	s.noteNodes(v)
 	v.add(Node{ID: "to_call", Role: "key", Name: s.say("view.call"), Actions: []Action{s.act("C", s.say("act.call"), Act{Do: OpenCall})}})

@@ -39,6 +39,8 @@ type Node struct {
 	Name    string
 	Value   string
 	Actions []Action
+	Part    string   // of checks: the part of the brake that they look at, where a place has many
+	At      []string // of a caution: the parts at whose checks it stands; none: at the whole place
 }
 
 // An Action is something a learner may do now, with its key.

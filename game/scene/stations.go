@@ -20,7 +20,8 @@ type stations struct {
 	reading string  // check whose figure the field holds
 	swing   float64 // [1] share of the disc's turn
 	turning bool
-	late    int // notebook lines scrolled back
+	late    int    // notebook lines scrolled back
+	part    string // of the brake, whose checks are in sight; empty: none
 	help    bool
 	look    closeness
 	atKey   bool   // when a key went down last, an instrument waited: its letter is no choice of a check
@@ -73,6 +74,7 @@ func (s *stations) layout() {
 		s.readingKeys()
 	} else {
 		s.placeKeys()
+		s.brakeKeys()
 		s.workKeys()
 		s.checkKeys()
 	}
@@ -222,10 +224,10 @@ func (s *stations) fresh() {
 // StillStamp changes with the view, focus and field.
 func (s *stations) StillStamp() uint64 {
 	s.fresh()
-	return uint64(newStamp.flag(s.help).flag(s.look.big).text(s.targets.Focus).text(s.field.Text).flag(s.field.Focused).flag(s.turning).flag(s.app.Touch).
+	return uint64(newStamp.flag(s.help).flag(s.look.big).text(s.targets.Focus).text(s.part).text(s.field.Text).flag(s.field.Focused).flag(s.turning).flag(s.app.Touch).
 		add(uint64(s.late)).text(s.app.theme.Name))
 }
 
 func (s *stations) centreStamp() uint64 {
-	return uint64(newStamp.num(s.swing, 1.0/720).add(uint64(s.Job.stamp)).flag(s.help).flag(s.look.big).num(s.look.at.X, 0.001).num(s.look.at.Y, 0.001))
+	return uint64(newStamp.num(s.swing, 1.0/720).add(uint64(s.Job.stamp)).text(s.targets.Focus).text(s.part).text(s.app.theme.Name).flag(s.help).flag(s.look.big).num(s.look.at.X, 0.001).num(s.look.at.Y, 0.001))
 }

@@ -157,16 +157,31 @@ func TestCautionsAreAllSeen(t *testing.T) {
 					t.Fatal(j.view.Notice)
 				}
 				s := j.sheet.(*stations)
-				s.fresh()
-				end := s.newsTop(3)
-				last := s.known(a.still, 112, end) - draw.SentenceText.LineHeight()
-				if last > end {
-					t.Errorf("%s at %s (touch %v): the last caution stands at %.0f, the notice begins below %.0f", job.ID, p.ID, touch, last, end)
-				}
+				parts, cautions := []string{""}, map[string]bool{}
 				for _, n := range j.view.Nodes {
-					if n.Role == "caution" {
-						seen++
+					if n.Part != "" {
+						parts = append(parts, n.Part)
 					}
+					if n.Role == "caution" {
+						cautions[n.ID] = true
+					}
+				}
+				seen += len(cautions)
+				for _, s.part = range parts {
+					s.layout()
+					end := s.newsTop(3)
+					last := s.known(a.still, 112, end) - draw.SentenceText.LineHeight()
+					if last > end {
+						t.Errorf("%s at %s %s (touch %v): the last caution stands at %.0f, the notice begins below %.0f", job.ID, p.ID, s.part, touch, last, end)
+					}
+					for i := range j.view.Nodes {
+						if n := &j.view.Nodes[i]; s.here(n) {
+							delete(cautions, n.ID)
+						}
+					}
+				}
+				for id := range cautions {
+					t.Errorf("%s at %s: %s stands at no part", job.ID, p.ID, id)
 				}
 			}
 		}

@@ -28,7 +28,7 @@ func (s *stations) Still(c *draw.Canvas) {
 	for i := range s.keys {
 		k := &s.keys[i]
 		switch {
-		case strings.HasPrefix(k.id, "place."):
+		case strings.HasPrefix(k.id, "place."), strings.HasPrefix(k.id, partPrefix): // drawn with the plan and the brake
 		case k.tick:
 			drawTick(c, s.lettering, k)
 		default:
@@ -119,7 +119,10 @@ func (s *stations) bottom(c *draw.Canvas) {
 	if v == nil {
 		end := c.Heading(draw.Pt{X: 28, Y: s.split() + 17}, s.word("stations.checks"), "")
 		say := s.word("stations.minutes_each")
+		open, sorted := s.openPart()
 		switch list, away := s.checks(); {
+		case sorted && open == nil:
+			say = s.word("stations.pick_part")
 		case len(list) == 0 && away == 0:
 			say = s.word("stations.no_checks")
 		case away > 0:
@@ -185,6 +188,9 @@ func (s *stations) centre(c *draw.Canvas) {
 	end := s.newsTop(lines)
 	s.news(c, draw.Pt{X: 274, Y: end + 20}, say, 586, newsPitch, 3)
 	s.known(c, 112, end)
+	if _, sorted := s.openPart(); sorted {
+		s.brake(c)
+	}
 }
 
 const newsPitch = 19.0 // [unit]
@@ -214,17 +220,23 @@ func (s *stations) newsRoom(width float64) float64 {
 	return width
 }
 
-// known letters what is known of the car and every caution of this place from y
-// down to end, closer together where that is needed. It returns where it ended.
+// known letters what is known of the car and every caution of what can be done
+// now from y down to end, closer together where that is needed, beside the brake
+// where that is drawn. It returns where it ended.
 func (s *stations) known(c *draw.Canvas, y, end float64) float64 {
+	width := 586.0
+	if _, sorted := s.openPart(); sorted {
+		width = brakeRoom
+	}
+	const sign = 30.0 // of a caution, with its room
 	room, facts, n := end-y, 0.0, 0
 	for i := range s.view.Nodes {
 		switch k := &s.view.Nodes[i]; {
 		case strings.HasPrefix(k.ID, "fact_"):
-			facts += draw.SentenceText.LineHeight() * float64(len(s.lines(c, k.Name+": "+k.Value, draw.SentenceText, 586)))
+			facts += draw.SentenceText.LineHeight() * float64(len(s.lines(c, k.Name+": "+k.Value, draw.SentenceText, width)))
 			n++
-		case k.Role == "caution":
-			facts += draw.SentenceText.LineHeight() * float64(len(s.lines(c, k.Name, draw.SentenceText, 556)))
+		case k.Role == "caution" && s.here(k):
+			facts += draw.SentenceText.LineHeight() * float64(len(s.lines(c, k.Name, draw.SentenceText, width-sign)))
 			n++
 		}
 	}
@@ -233,10 +245,10 @@ func (s *stations) known(c *draw.Canvas, y, end float64) float64 {
 		k := &s.view.Nodes[i]
 		switch {
 		case strings.HasPrefix(k.ID, "fact_"):
-			y = c.Paragraph(draw.Pt{X: 274, Y: y}, draw.SentenceText, c.Theme.Ink, k.Name+": "+k.Value, 586).Y + gap
-		case k.Role == "caution":
+			y = c.Paragraph(draw.Pt{X: 274, Y: y}, draw.SentenceText, c.Theme.Ink, k.Name+": "+k.Value, width).Y + gap
+		case k.Role == "caution" && s.here(k):
 			c.Triangle(draw.Pt{X: 284, Y: y + 3}, 15)
-			y = c.Paragraph(draw.Pt{X: 302, Y: y}, draw.SentenceText, c.Theme.Ink, k.Name, 556).Y + gap
+			y = c.Paragraph(draw.Pt{X: 302, Y: y}, draw.SentenceText, c.Theme.Ink, k.Name, width-sign).Y + gap
 		}
 	}
 	return y - gap

@@ -98,22 +98,28 @@ func (s *stations) workKeys() {
 	}
 }
 
-// checks are what can be looked at here. By touch, where keys are large, what the
-// car's state rules out is left away and counted.
+// checks are what can be looked at here: at the open part, where there are parts.
+// By touch, where keys are large, what the car's state rules out is left away and
+// counted.
 func (s *stations) checks() (list []play.Action, away int) {
-	n := node(s.view, "checks")
+	n, sorted := s.openPart()
+	if !sorted {
+		n = node(s.view, "checks")
+	}
 	if n == nil {
 		return nil, 0
 	}
-	if !s.app.Touch {
-		return n.Actions, 0
-	}
-	for _, a := range n.Actions {
-		if a.Enabled {
-			list = append(list, a)
+	for i, a := range n.Actions {
+		if sorted {
+			a.Key = checkLetters[min(i, len(checkLetters)-1):][:1]
 		}
+		if s.app.Touch && !a.Enabled {
+			away++
+			continue
+		}
+		list = append(list, a)
 	}
-	return list, len(n.Actions) - len(list)
+	return list, away
 }
 
 func (s *stations) checkKeys() {

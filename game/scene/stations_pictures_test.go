@@ -65,7 +65,7 @@ func TestStationsPictures(t *testing.T) {
 		{"stations-help", false, false, []play.Act{at("ground")}, []string{"F1"}},
 		{"stations-ground", false, false, append(wheelOffActs, at("ground")), nil},
 		{"stations-seen", false, false, []play.Act{at("seat"), check("pedal_feel")}, nil},
-		{"stations-touch", false, true, append(wheelOffActs, at("front_left")), nil},
+		{"stations-touch", false, true, append(wheelOffActs, at("front_left")), []string{"E"}},
 	} {
 		t.Run(p.name, func(t *testing.T) {
 			a := testApp(t, p.slate)

@@ -69,6 +69,11 @@ func (h *hand) press(id string) {
 	}
 	h.app.Draw()
 	i := slices.IndexFunc(s.keys, func(k stationKey) bool { return k.id == id })
+	if part := partOf(h.job.view, id); i < 0 && part != "" && part != s.part {
+		h.press(partPrefix + part)
+		h.press(id)
+		return
+	}
 	if i < 0 {
 		h.t.Fatalf("the sheet has no key %s", id)
 	}
@@ -93,6 +98,18 @@ func (h *hand) press(id string) {
 	default:
 		point(h.app, k.Rect.Centre(), h.use == "touch")
 	}
+}
+
+// partOf is the part of the brake under which a check's key is found; empty: none.
+func partOf(v *play.View, key string) string {
+	for _, n := range v.Nodes {
+		for _, a := range n.Actions {
+			if n.Part != "" && "check."+a.Act.What == key {
+				return n.Part
+			}
+		}
+	}
+	return ""
 }
 
 func (h *hand) write(text string) {

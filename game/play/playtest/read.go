@@ -20,6 +20,8 @@ func Read(v *play.InstrumentView, choose func(perception string) string) (string
 		return v.Digits, nil
 	case "stepped_feeler":
 		return feeler(v)
+	case "blade_feeler":
+		return blades(v)
 	case "thickness_gauge":
 		return sleeves(v)
 	}
@@ -31,7 +33,7 @@ func Read(v *play.InstrumentView, choose func(perception string) string) (string
 	if len(at) == 2 {
 		// Two places on one scale: the reading is how far they are apart.
 		x = at[1] - at[0]
-		if check, _, _ := strings.Cut(v.Check, "@"); check == "pedal_travel" || check == "assist_reserve" || check == "hold_sink" || check == "assist" {
+		if check, _, _ := strings.Cut(v.Check, "@"); check == "pedal_travel" || check == "assist_reserve" || check == "hold_sink" || check == "assist" || check == "free_travel" {
 			x = -x
 		}
 	}
@@ -50,6 +52,19 @@ func feeler(v *play.InstrumentView) (string, error) {
 	}
 	n, err := strconv.Atoi(m[1])
 	return strconv.Itoa(n - 1), err // even the first stands proud
+}
+
+var packs = regexp.MustCompile(`pack of ([\d.]+) mm goes|together, ([\d.]+) mm|thinnest`)
+
+func blades(v *play.InstrumentView) (string, error) {
+	m := packs.FindStringSubmatch(v.Marks)
+	switch {
+	case m == nil:
+		return "", fmt.Errorf("no blades in %q", v.Marks)
+	case m[1]+m[2] == "":
+		return "0", nil // not even the thinnest goes in
+	}
+	return m[1] + m[2], nil
 }
 
 var sleeve = regexp.MustCompile(`sleeve (\d+) whole lines?(?: and the)? ?(half|show)[^;]*; the thimble stands at line (\d+)`)

@@ -67,12 +67,26 @@ func (h *Hand) act(a play.Act) error {
 	}
 	for _, n := range h.View().Nodes {
 		for _, x := range n.Actions {
+			if x.Act == a && n.Part != "" {
+				return h.atPart(n.Part, stop("check."+a.What))
+			}
 			if x.Act == a && x.Key != "" {
 				return h.Press(func(p *scene.Pressable) bool { return p.Letter == x.Key && !p.Off })
 			}
 		}
 	}
 	return fmt.Errorf("nothing on the sheet does %+v", a)
+}
+
+// atPart presses what stands at a part of the brake, opened first where another is.
+func (h *Hand) atPart(part string, match func(*scene.Pressable) bool) error {
+	if _, err := h.find(match); err != nil {
+		if err := h.Press(stop("part." + part)); err != nil {
+			return err
+		}
+		h.App.Draw()
+	}
+	return h.Press(match)
 }
 
 // Open opens a job by its title on the cover.
