@@ -11,7 +11,7 @@ import (
 )
 
 // bitExact are the packages whose numbers are the same bits on every machine.
-var bitExact = []string{"physics", "physics/exact", "physics/inspect", "scenarios", "scoring", "scoring/evidence"}
+var bitExact = []string{"physics", "physics/exact", "physics/inspect", "scenarios", "scoring", "scoring/evidence", "scoring/learner"}
 
 // exactMath are the functions of package math that are exactly rounded or only
 // move bits, so that every platform agrees.

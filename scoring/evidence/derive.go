@@ -1,0 +1,76 @@
+package evidence
+
+import (
+	"fmt"
+	"sync/atomic"
+
+	"evenwear/physics/inspect"
+)
+
+// Bent is a copy of what t holds now with every fit changed: the table of
+// somebody who has a wrong idea of how faults show. change is asked for each
+// hypothesis and check that has an answer.
+func (t *Table) Bent(change func(h int, inst inspect.Instance, f Fit) Fit) *Table {
+	b := t.like(t.problem)
+	for h := range t.rows {
+		old := t.rows[h].Load()
+		if old == nil || old.err != nil {
+			b.rows[h].Store(old)
+			continue
+		}
+		row := &tableRow{have: old.have, fits: make([]Fit, len(old.fits)), seen: old.seen}
+		for c := range old.fits {
+			row.fits[c] = old.fits[c]
+			if old.have[c] && old.fits[c].OK {
+				row.fits[c] = change(h, t.problem.Checks[c], old.fits[c])
+			}
+		}
+		b.rows[h].Store(row)
+	}
+	return b
+}
+
+// like is a table about the same without anything computed.
+func (t *Table) like(p *Problem) *Table {
+	return &Table{problem: p, points: t.points, probes: t.probes, order: t.order, checks: t.checks,
+		rows: make([]atomic.Pointer[tableRow], len(t.rows)), rowOf: t.rowOf, causeOf: t.causeOf, placeOf: t.placeOf,
+		rowIDs: t.rowIDs, causeIDs: t.causeIDs, placeIDs: t.placeIDs, causeOfRow: t.causeOfRow, placeOfRow: t.placeOfRow}
+}
+
+// Part is a table of some of t's hypotheses with what t holds of them now:
+// the question when it is known to be one of these. weight are their new priors,
+// scaled to sum to 1; nil keeps their proportions.
+func (t *Table) Part(hyps []int, weight []float64) (*Table, error) {
+	few := *t.problem
+	few.Hypotheses = nil
+	sum := 0.0
+	for i, h := range hyps {
+		if h < 0 || h >= len(t.rows) {
+			return nil, fmt.Errorf("evidence: hypothesis %d of %d", h, len(t.rows))
+		}
+		x := t.problem.Hypotheses[h]
+		if weight != nil {
+			x.Prior = weight[i]
+		}
+		sum += x.Prior
+		few.Hypotheses = append(few.Hypotheses, x)
+	}
+	for i := range few.Hypotheses {
+		few.Hypotheses[i].Prior /= sum
+	}
+	build, mirror := t.problem.Build, t.problem.Mirror
+	few.Build = func(h int, b []float64) (*inspect.World, error) { return build(hyps[h], b) }
+	if mirror != nil {
+		few.Mirror = func(h, elder int, c inspect.Instance) (inspect.Instance, bool) {
+			return mirror(hyps[h], hyps[elder], c)
+		}
+	}
+	p, err := NewTable(&few)
+	if err != nil {
+		return nil, err
+	}
+	for i, h := range hyps {
+		p.rows[i].Store(t.rows[h].Load())
+	}
+	return p, nil
+}

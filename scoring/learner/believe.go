@@ -1,0 +1,113 @@
+package learner
+
+import (
+	"math/rand/v2"
+
+	"evenwear/scoring/evidence"
+)
+
+// Shares are the probabilities of a list of beliefs.
+func Shares(all []evidence.Belief) []float64 {
+	p := make([]float64, len(all))
+	for i, b := range all {
+		p[i] = b.P
+	}
+	return p
+}
+
+// Believe is what a learner believes at the end, over the rows of the table in
+// their order; nil says nothing at all. p is the posterior of what they read on
+// their own table t.
+func (l *Learner) Believe(p *evidence.Posterior, t *evidence.Table, luck *rand.Rand) ([]float64, error) {
+	prior := Shares(t.PriorRows())
+	switch l.Kind {
+	case Nothing, Refers, Clicks:
+		return nil, nil
+	case Guesser:
+		return sure(len(prior), luck.IntN(len(prior))), nil
+	case Checklist:
+		return pooled(p.Readings(), t)
+	case Jumper:
+		row, _ := jump(p, t)
+		return sure(len(prior), row), nil
+	case Inspector:
+		return Shares(p.Rows()), nil
+	}
+	return mixed(Shares(p.Rows()), prior, l.Skill, l.Exponent), nil
+}
+
+// sure is all of a belief on one of n rows.
+func sure(n, row int) []float64 {
+	b := make([]float64, n)
+	b[row] = 1
+	return b
+}
+
+// pooled is the mean of what each reading says by itself: evidence is listed,
+// not combined.
+func pooled(readings []evidence.Reading, t *evidence.Table) ([]float64, error) {
+	sum := Shares(t.PriorRows())
+	for i, r := range readings {
+		one, err := t.Posterior([]evidence.Reading{r})
+		if err != nil {
+			return nil, err
+		}
+		if i == 0 {
+			clear(sum)
+		}
+		for j, b := range one.Rows() {
+			sum[j] += b.P / float64(len(readings))
+		}
+	}
+	return sum, nil
+}
+
+// jump is the row that the last reading has made most times as likely as it is
+// to begin with, and whether that is odd enough to jump at.
+func jump(p *evidence.Posterior, t *evidence.Table) (row int, odder bool) {
+	prior := Shares(t.PriorRows())
+	readings := p.Readings()
+	if len(readings) == 0 {
+		return greatest(prior), false
+	}
+	one, err := t.Posterior(readings[len(readings)-1:])
+	if err != nil {
+		return greatest(prior), false
+	}
+	now := Shares(one.Rows())
+	lift := make([]float64, len(now))
+	for i := range now {
+		lift[i] = now[i] / prior[i]
+	}
+	if best := greatest(lift); lift[best] >= odd {
+		return best, true
+	}
+	return greatest(prior), false
+}
+
+// An Act is what a learner does about a car.
+type Act int
+
+// The acts.
+const (
+	Leave Act = iota // nothing: the car is given back
+	Refer            // a mechanic is to look at it
+	Treat            // what would mend the likeliest row
+)
+
+// evens is the belief [1] at which the likeliest row is acted on.
+const evens = 0.5
+
+// Decide is what a learner does with a belief over rows; row is the likeliest.
+func (l *Learner) Decide(belief []float64) (act Act, row int) {
+	switch {
+	case l.Kind == Refers:
+		return Refer, -1
+	case belief == nil:
+		return Leave, -1
+	}
+	if row = greatest(belief); belief[row] < evens {
+		return Refer, row
+	}
+	return Treat, row
+}
