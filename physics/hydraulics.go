@@ -1,9 +1,6 @@
 package physics
 
-import (
-	"fmt"
-	"math"
-)
+import "math"
 
 // flow is what one step works out and forgets.
 type flow struct {
@@ -21,19 +18,6 @@ type flow struct {
 	coarse   bool       // wheels turn too far in this step to follow the discs' faces
 	wheel    [NumWheels]cavity
 	chamber  [2]chamber
-}
-
-// A DivergedError says that a step found no balance. The state it was asked to
-// step is unchanged.
-type DivergedError struct {
-	Millis   int64  // [ms] of the state the step started from
-	Quantity string // "fluid", "speed", …
-	Residual float64
-	Unit     string
-}
-
-func (e *DivergedError) Error() string {
-	return fmt.Sprintf("step from %d ms: %s does not balance, residual %.3g %s", e.Millis, e.Quantity, e.Residual, e.Unit)
 }
 
 const (

@@ -98,6 +98,9 @@ func (m *Model) circuit(f *flow, i int) error {
 		if math.Abs(c.residual) <= volumeTolerance/4 || b.closed() {
 			return nil
 		}
+		if c.residual-c.residual != 0 {
+			return &DivergedError{Quantity: "fluid of the " + chamberNames[i] + " chamber", Residual: c.residual, Unit: "m³"}
+		}
 		c.p = b.next(c.p, -c.residual, -slope)
 	}
 	return nil
@@ -113,6 +116,9 @@ func (m *Model) fillTo(f *flow, w int) error {
 		}
 		if math.Abs(c.residual) <= volumeTolerance/16 || b.closed() {
 			return nil
+		}
+		if c.residual-c.residual != 0 { // no number: there is no root to close in on
+			return &DivergedError{Quantity: "fluid " + Wheel(w).String(), Residual: c.residual, Unit: "m³"}
 		}
 		c.p = b.next(c.p, c.residual, c.a)
 	}

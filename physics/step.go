@@ -29,14 +29,19 @@ func (m *Model) Step(s State, in Input, ms int64) (State, error) {
 	var f flow // what one step works out and forgets
 	next := s
 	if err := m.hydraulics(&f, &next, &in, dt); err != nil {
-		return s, err
+		return s, s.lost(err)
 	}
-	m.move(&next, &in, dt)
-	next.Millis = s.Millis + ms
-	if q := next.notFinite(); q != "" {
-		return s, &DivergedError{Millis: s.Millis, Quantity: q, Residual: math.NaN()}
+	if err := m.roll(&next, &in, ms); err != nil {
+		return s, s.lost(err)
 	}
 	return next, nil
+}
+
+// roll is the rest of a step, its forces as they are: the road and the heat.
+func (m *Model) roll(s *State, in *Input, ms int64) error {
+	m.move(s, in, float64(ms)/1000)
+	s.Millis += ms
+	return s.runsAway()
 }
 
 func (in *Input) check(ms int64) error {
@@ -70,28 +75,4 @@ func (in *Input) check(ms int64) error {
 		return &InputError{"drive force in N", in.Drive, "-1e6 to 1e6"}
 	}
 	return nil
-}
-
-// notFinite names a quantity that is no number.
-func (s *State) notFinite() string {
-	bad := func(x float64) bool { return x-x != 0 }
-	switch {
-	case bad(s.Speed) || bad(s.Distance) || bad(s.Decel):
-		return "speed"
-	case bad(s.Vacuum):
-		return "vacuum"
-	case bad(s.Standing) || bad(s.Lost):
-		return "fluid"
-	}
-	for w := range s.Pressure {
-		switch {
-		case bad(s.Pressure[w]) || bad(s.Cavity[w]) || bad(s.Air[w]):
-			return "pressure " + Wheel(w).String()
-		case bad(s.Corners[w].X) || bad(s.Corners[w].Y):
-			return "caliper " + Wheel(w).String()
-		case bad(s.Heat[w].Disc[0]) || bad(s.Heat[w].Fluid):
-			return "temperature " + Wheel(w).String()
-		}
-	}
-	return ""
 }

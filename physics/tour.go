@@ -46,8 +46,10 @@ func (m *Model) tour(s State, duty Duty, km float64, coast int) (State, error) {
 	for done := 0.0; done < left; {
 		s.Speed = duty.Speed
 		if heat > 0 {
-			m.move(&s, &in, 1)
-			s.Millis += 1000
+			was := s
+			if err = m.roll(&s, &in, 1000); err != nil {
+				return was, was.lost(err)
+			}
 			heat--
 		} else {
 			was := s

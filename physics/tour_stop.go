@@ -50,9 +50,11 @@ func (t *tourStop) make(s State) (State, error) {
 			return err
 		}
 		s.Forces = (*frames)[min(n, len(*frames)-1)]
-		t.model.move(&s, in, float64(ms)/1000)
-		s.Millis += ms
-		return nil
+		was := s
+		if err = t.model.roll(&s, in, ms); err != nil {
+			s, err = was, was.lost(err)
+		}
+		return err
 	}
 	in := Input{Engine: true, Ambient: t.ambient}
 	s.Speed = t.duty.From
