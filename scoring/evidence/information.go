@@ -56,7 +56,7 @@ type scout struct {
 	class    []float64 // probability of each class
 	joint    []float64 // room: [class][bin]
 	sum      []float64 // room: [bin]
-	f, g     forecast
+	f        forecast
 	pairBins int         // bins of the pair gathered last
 	coarse   []*forecast // by check, made when first wanted
 }
@@ -80,14 +80,19 @@ func (p *Posterior) scout(groupOf []int) *scout {
 	return s
 }
 
-// gather sums a forecast's hypotheses into joint[class][bin].
-func (s *scout) gather(f *forecast) {
-	n := s.classes * f.bins
+// room empties joint for so many bins.
+func (s *scout) room(bins int) {
+	n := s.classes * bins
 	if cap(s.joint) < n {
 		s.joint = make([]float64, n)
 	}
 	s.joint = s.joint[:n]
 	clear(s.joint)
+}
+
+// gather sums a forecast's hypotheses into joint[class][bin].
+func (s *scout) gather(f *forecast) {
+	s.room(f.bins)
 	for i, c := range s.classOf {
 		row, to := f.p[i*f.bins:(i+1)*f.bins], s.joint[c*f.bins:(c+1)*f.bins]
 		for b, x := range row {

@@ -246,19 +246,17 @@ func (s *scout) pair(a, b int) float64 {
 	if s.pairBins = bins; bins == 0 {
 		return 0
 	}
-	both := &s.g
-	if both.bins = bins; cap(both.p) < len(s.hyps)*bins {
-		both.p = make([]float64, len(s.hyps)*bins)
-	}
-	both.p = both.p[:len(s.hyps)*bins]
-	for i := range s.hyps {
-		for x := range f.bins {
-			for y := range g.bins {
-				both.p[i*bins+x*g.bins+y] = f.p[i*f.bins+x] * g.p[i*g.bins+y]
+	s.room(bins)
+	for i, c := range s.classOf {
+		to, also := s.joint[c*bins:(c+1)*bins], g.p[i*g.bins:(i+1)*g.bins]
+		for x, p := range f.p[i*f.bins : (i+1)*f.bins] {
+			p *= s.prob[i]
+			cell := to[x*g.bins:][:len(also)]
+			for y, q := range also {
+				cell[y] += float64(p * q)
 			}
 		}
 	}
-	s.gather(both)
 	return s.bits(bins)
 }
 

@@ -219,18 +219,68 @@ func big(hypotheses, checks int) *toy {
 	return toy
 }
 
+// jobSize is the shape of a whole job: 330 hypotheses, 150 checks. Twenty causes
+// at each of four wheels and thirty of the car, three severities each; of 25 checks
+// at a wheel one moves for a few causes of this wheel, the fifty of the car for a
+// third of all causes.
+func jobSize() (*toy, *Prices) {
+	priors := make([]float64, 330)
+	for h := range priors {
+		priors[h] = 1.0 / 330
+	}
+	y := newToy(4, priors...)
+	for h := range priors {
+		cause := h / 3
+		y.p.Hypotheses[h].Row = fmt.Sprint("row", cause)
+		y.p.Hypotheses[h].Cause = fmt.Sprint("cause", cause)
+		if cause < 80 {
+			y.p.Hypotheses[h].Cause = fmt.Sprint("cause", cause/4)
+		}
+	}
+	prices := &Prices{Preparations: make([]Preparation, 7)}
+	for i := range prices.Preparations {
+		prices.Preparations[i].Minutes = 6
+	}
+	for c := range 150 {
+		m := gauge(fmt.Sprint("g", c%12), []float64{1, 0.1, 0.25}[c%3], 0.2, 0.1, 0.01)
+		if c%3 == 2 {
+			m = words(3, 0.3)
+			m.Slip = 0.01
+		}
+		price := Price{Minutes: 1}
+		if c < 100 && c%25 > 8 {
+			price.Needs = []int{c / 25}
+		} else if c%10 == 0 {
+			price.Needs = []int{4 + c%3}
+		}
+		prices.Checks = append(prices.Checks, price)
+		y.add(m, func(h int, b []float64) float64 {
+			cause, severity := h/3, 1+h%3
+			at := 0.002 * float64(h%17) // what every car differs in
+			switch {
+			case c < 100 && cause < 80 && cause%4 == c/25 && (cause/4+c)%4 == 0:
+				at += 0.6 * float64(severity)
+			case c >= 100 && (cause+c)%3 == 0:
+				at += 0.3 * float64(severity)
+			}
+			return 1 + at + 0.2*b[0] + 0.1*b[1] + 0.1*b[2]*b[3]
+		})
+	}
+	return y, prices
+}
+
 func BenchmarkOneMoreReading(b *testing.B) {
-	toy := big(73, 90)
+	toy, _ := jobSize()
 	table := toy.filled(b)
 	var readings []Reading
 	for i := range 25 {
-		readings = append(readings, Reading{toy.p.Checks[i*4%120], 2})
+		readings = append(readings, Reading{toy.p.Checks[i*6], table.checks[i*6].Meter.First() + 1})
 	}
 	p, err := table.Posterior(readings)
 	if err != nil {
 		b.Fatal(err)
 	}
-	next := Reading{toy.p.Checks[2], 20}
+	next := Reading{toy.p.Checks[2], table.checks[2].Meter.First() + 1}
 	for b.Loop() {
 		b.StopTimer()
 		q := p.Clone()
@@ -241,27 +291,26 @@ func BenchmarkOneMoreReading(b *testing.B) {
 	}
 }
 
-// The size of a job: 73 hypotheses, 90 checks.
 func BenchmarkBestNext(b *testing.B) {
-	toy := big(73, 90)
+	toy, prices := jobSize()
 	table := toy.filled(b)
-	prices := &Prices{Preparations: make([]Preparation, 4), Checks: make([]Price, 90)}
-	for i := range prices.Checks {
-		prices.Checks[i] = Price{Minutes: 1}
-		if i >= 45 {
-			prices.Checks[i].Needs = []int{i % 4}
+	for _, many := range []int{0, 6} {
+		var readings []Reading
+		for i := range many {
+			readings = append(readings, Reading{toy.p.Checks[i*23], table.checks[i*23].Meter.First() + 1})
 		}
-	}
-	for i := range prices.Preparations {
-		prices.Preparations[i].Minutes = 8
-	}
-	p, err := table.Posterior(nil)
-	if err != nil {
-		b.Fatal(err)
-	}
-	for b.Loop() {
-		if _, bits, ok := p.Next(prices, 60); !ok || math.IsNaN(bits) {
-			b.Fatal("nothing to look at")
+		p, err := table.Posterior(readings)
+		if err != nil {
+			b.Fatal(err)
 		}
+		live, _, _ := p.live()
+		b.Run(fmt.Sprint(many, "_readings"), func(b *testing.B) {
+			b.ReportMetric(float64(len(live)), "live")
+			for b.Loop() {
+				if _, bits, ok := p.Next(prices, 60); !ok || math.IsNaN(bits) {
+					b.Fatal("nothing to look at")
+				}
+			}
+		})
 	}
 }

@@ -1,10 +1,6 @@
 package evidence
 
-import (
-	"sort"
-
-	"evenwear/physics/inspect"
-)
+import "evenwear/physics/inspect"
 
 // A mixture is what one hypothesis says after some readings: a few histories of
 // which readings were slips, each with its own normal density. One density for
@@ -48,21 +44,38 @@ func (x *mixture) evidence() float64 {
 	return best + log(sum)
 }
 
-// along is mean and variance of a·x over all histories.
-func (x *mixture) along(a *ray) (mean, variance float64) {
+// moments is the normal density with mean and covariance of all histories together.
+func (x *mixture) moments() *gaussian {
 	if len(x.part) == 1 {
-		return x.part[0].g.along(a)
+		return &x.part[0].g
 	}
+	n := len(x.part[0].g.mean)
+	all := &gaussian{mean: make([]float64, n), cov: make([]float64, n*(n+1)/2)}
 	best, sum := x.part[0].weight, 0.0
 	for i := range x.part {
-		w := exp(x.part[i].weight - best)
-		m, v := x.part[i].g.along(a)
-		sum += w
-		mean += float64(w * m)
-		variance += float64(w * (v + float64(m*m)))
+		sum += exp(x.part[i].weight - best)
 	}
-	mean /= sum
-	return mean, max(0, variance/sum-float64(mean*mean))
+	for i := range x.part {
+		g, w := &x.part[i].g, exp(x.part[i].weight-best)/sum
+		for k, m := range g.mean {
+			all.mean[k] += float64(w * m)
+		}
+		for k, v := range g.cov {
+			all.cov[k] += float64(w * v)
+		}
+	}
+	for i := range x.part { // and what the means lie apart
+		g, w := &x.part[i].g, exp(x.part[i].weight-best)/sum
+		at := 0
+		for k, m := range g.mean {
+			far := float64(w * (m - all.mean[k]))
+			for l := range k + 1 {
+				all.cov[at] += float64(far * (g.mean[l] - all.mean[l]))
+				at++
+			}
+		}
+	}
+	return all
 }
 
 // A branch is one history continued: the reading is true or a slip.
@@ -86,7 +99,11 @@ func (x *mixture) learn(m *inspect.Meter, display int64, a *ray, offset, extra f
 			all = append(all, branch{from: i, slip: true, weight: x.part[i].weight + log(m.Slip/float64(m.Cells()))})
 		}
 	}
-	sort.SliceStable(all, func(i, j int) bool { return all[i].weight > all[j].weight })
+	for i := range all { // likeliest first, equals as they came
+		for k := i; k > 0 && all[k].weight > all[k-1].weight; k-- {
+			all[k], all[k-1] = all[k-1], all[k]
+		}
+	}
 	best, total, kept, n := all[0].weight, 0.0, 0.0, 0
 	for i := range all {
 		w := exp(all[i].weight - best)

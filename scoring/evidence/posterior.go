@@ -30,8 +30,11 @@ type Posterior struct {
 	prob     []float64 // by hypothesis
 	unknown  int       // readings a live hypothesis has no answer for
 
-	ray   ray
-	shift []float64
+	ray     ray
+	aimed   aimed
+	columns *columns    // of rows, made when first wanted
+	joint   []*gaussian // what is known of each hypothesis by its moments, made when first wanted; see whole
+	shift   []float64
 }
 
 // Posterior begins with the prior over what the table holds now and takes the
@@ -90,7 +93,7 @@ func (p *Posterior) Clone() *Posterior {
 	for h := range p.state {
 		q.state[h] = p.state[h].clone()
 	}
-	q.ray = ray{}
+	q.ray, q.joint = ray{}, nil
 	q.shift = make([]float64, len(p.shift))
 	return &q
 }
@@ -139,6 +142,8 @@ func (p *Posterior) take(r Reading) {
 		p.biasAt = append(p.biasAt, len(p.shift))
 		p.grow(func(int) float64 { return 1 })
 	}
+	p.joint = nil
+	p.aimAt(c, m)
 	flat := log(1 / float64(m.Cells()))
 	unknown := false
 	for h, row := range p.rows {
@@ -152,7 +157,7 @@ func (p *Posterior) take(r Reading) {
 			}
 			unknown = true
 		} else {
-			extra := p.aim(f, c, m)
+			extra := p.aim(f)
 			p.state[h].learn(m, r.Display, &p.ray, f.Mean, extra, p.shift)
 		}
 		p.logL[h] = p.state[h].evidence()
@@ -171,29 +176,61 @@ func (p *Posterior) grow(variance func(h int) float64) {
 	}
 }
 
-// aim sets the ray to how a check depends on the coordinates and returns the
-// variance [unit²] that no coordinate carries.
-func (p *Posterior) aim(f *Fit, c int, m *inspect.Meter) (extra float64) {
-	extra = float64(m.Sigma * m.Sigma)
+// aimed is what a check depends on under every hypothesis.
+type aimed struct {
+	extra  float64 // [unit²] variance that no coordinate carries, but for the fit's
+	bias   float64 // [unit]
+	biasAt int     // coordinate; −1: none yet
+	fitAt  int     // coordinate of the fit's error; −1: it stands among the noise
+}
+
+// aimAt turns to a check.
+func (p *Posterior) aimAt(c int, m *inspect.Meter) {
+	a := aimed{extra: float64(m.Sigma * m.Sigma), bias: m.Bias, biasAt: -1, fitAt: -1}
+	if m.Bias > 0 {
+		if i := find(p.biasOf, m.Instrument); i >= 0 {
+			a.biasAt = p.biasAt[i] // one standard normal for an instrument, on each meter's own scale
+		} else {
+			a.extra += float64(m.Bias * m.Bias)
+		}
+	}
+	if i := find(p.fitOf, c); i >= 0 {
+		a.fitAt = p.fitAt[i]
+	}
+	p.aimed = a
+}
+
+// aim sets the ray to how the check turned to depends on the coordinates and
+// returns the variance [unit²] that no coordinate carries.
+func (p *Posterior) aim(f *Fit) (extra float64) {
+	extra = p.aimed.extra
 	p.ray.reset()
 	for k, s := range f.Slope {
 		if s != 0 {
 			p.ray.add(k, s)
 		}
 	}
-	if m.Bias > 0 {
-		if i := find(p.biasOf, m.Instrument); i >= 0 {
-			p.ray.add(p.biasAt[i], m.Bias) // one standard normal for an instrument, on each meter's own scale
-		} else {
-			extra += float64(m.Bias * m.Bias)
-		}
+	if p.aimed.biasAt >= 0 {
+		p.ray.add(p.aimed.biasAt, p.aimed.bias)
 	}
-	if i := find(p.fitOf, c); i >= 0 {
-		p.ray.add(p.fitAt[i], 1)
+	if p.aimed.fitAt >= 0 {
+		p.ray.add(p.aimed.fitAt, 1)
 	} else {
 		extra += f.Residual
 	}
 	return extra
+}
+
+// whole is the density of a hypothesis by its mean and covariance: along any ray it
+// has the moments of its mixture. It is good until the next reading.
+func (p *Posterior) whole(h int) *gaussian {
+	if p.joint == nil {
+		p.joint = make([]*gaussian, len(p.state))
+	}
+	if p.joint[h] == nil {
+		p.joint[h] = p.state[h].moments()
+	}
+	return p.joint[h]
 }
 
 func find[T comparable](all []T, one T) int {

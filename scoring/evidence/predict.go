@@ -58,18 +58,25 @@ func (p *Posterior) forecast(c int, hyps []int, f *forecast) bool {
 	var room [2 * liveMost]float64
 	mean, dev := room[:n], room[liveMost:liveMost+n]
 	low, high := math.Inf(1), math.Inf(-1)
+	p.aimAt(c, m)
+	if p.columns == nil {
+		p.columns = p.t.columnsOf(p.rows)
+	}
+	col, k := &p.columns.check[c], len(p.t.problem.Background)
 	for i, h := range hyps {
-		if !p.rows[h].have[c] {
+		if !col.have[h] {
 			return false
 		}
-		fit := &p.rows[h].fits[c]
-		if !fit.OK {
+		if !col.ok[h] {
 			mean[i], dev[i] = math.NaN(), 0
 			continue
 		}
-		extra := p.aim(fit, c, m)
-		mu, v := p.state[h].along(&p.ray)
-		mean[i], dev[i] = mu+fit.Mean, math.Sqrt(max(v+extra, leastVariance))
+		mu, v := p.aimed.along(p.whole(h), col.slope[h*k:(h+1)*k])
+		extra := p.aimed.extra
+		if p.aimed.fitAt < 0 {
+			extra += col.residual[h]
+		}
+		mean[i], dev[i] = mu+col.mean[h], math.Sqrt(max(v+extra, leastVariance))
 		low, high = min(low, mean[i]-float64(4*dev[i])), max(high, mean[i]+float64(4*dev[i]))
 	}
 	first := m.First()
@@ -106,8 +113,16 @@ func (p *Posterior) forecast(c int, hyps []int, f *forecast) bool {
 			}
 			continue
 		}
+		if i > 0 && mean[i] == mean[i-1] && dev[i] == dev[i-1] {
+			copy(row, f.p[(i-1)*f.bins:])
+			continue
+		}
 		below := 0.0
 		for b := range row {
+			if below == 1 { // nothing is left
+				row[b] = slip
+				continue
+			}
 			upTo := 1.0
 			if b < f.bins-1 {
 				upTo = cumulative((edge[b+1] - mean[i]) / dev[i])
