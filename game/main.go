@@ -27,9 +27,9 @@ type cli struct {
 
 	Window  windowCmd  `cmd:"" default:"withargs" help:"Open the window, or the terminal where there is no display (the default)."`
 	Term    termCmd    `cmd:"" help:"Play a job, or the bench, by words and numbers."`
-	List    listCmd    `cmd:"" help:"List the jobs, and the sessions that were kept."`
+	List    listCmd    `cmd:"" help:"List the jobs, the lessons, and the sessions that were kept."`
 	Forget  forgetCmd  `cmd:"" help:"Delete a kept session."`
-	Check   checkCmd   `cmd:"" help:"Check a folder of cars, causes, remedies and jobs."`
+	Check   checkCmd   `cmd:"" help:"Check a folder of cars, causes, remedies, jobs and lessons."`
 	New     newCmd     `cmd:"" help:"Write a job, with comments, to begin a job of your own with."`
 	Play    playCmd    `cmd:"" help:"Play a job file of your own; it is read again whenever it is saved."`
 	Schema  schemaCmd  `cmd:"" help:"Print the JSON Schema of a kind of file, for an editor."`
@@ -118,8 +118,8 @@ func (c *checkCmd) Run() error {
 	if err := errors.Join(untrue...); err != nil {
 		return err
 	}
-	_, err = fmt.Printf("%s: cars %d, causes %d, remedies %d, jobs %d with the program's own; nothing wrong found\n",
-		c.Dir, len(lib.Cars), len(lib.Causes), len(lib.Remedies), len(lib.Jobs))
+	_, err = fmt.Printf("%s: cars %d, causes %d, remedies %d, jobs %d, lessons %d with the program's own; nothing wrong found\n",
+		c.Dir, len(lib.Cars), len(lib.Causes), len(lib.Remedies), len(lib.Jobs), len(lib.Lessons))
 	return err
 }
 

@@ -24,6 +24,7 @@ type termCmd struct {
 	Seed   uint64 `help:"Luck of the readings; without one, any."`
 	Resume string `help:"Go on with this kept session." placeholder:"NAME"`
 	Bench  bool   `help:"The bench instead of a job."`
+	Lesson string `help:"This lesson on the bench instead of a job; list names them." placeholder:"ID"`
 	Car    string `help:"Car on the bench." default:"compact_hatchback"`
 	Width  int    `help:"Characters of a line; without it, as many as the terminal has." placeholder:"N"`
 }
@@ -46,6 +47,13 @@ func (t *termCmd) Run(c *cli) error {
 			return err
 		}
 		return term.Bench(b, words, os.Stdin, os.Stdout, opt)
+	}
+	if t.Lesson != "" {
+		l, err := play.NewLesson(desk.Library(), words, t.Lesson)
+		if err != nil {
+			return err
+		}
+		return term.Bench(l, words, os.Stdin, os.Stdout, opt)
 	}
 	dir, err := c.sessions()
 	if err != nil {
@@ -144,6 +152,11 @@ func (listCmd) Run(c *cli) error {
 	}
 	for _, j := range lib.Jobs {
 		if _, err := fmt.Printf("%-18s %3.0f min  %s\n", j.ID, j.Minutes, j.Title); err != nil {
+			return err
+		}
+	}
+	for _, l := range lib.Lessons {
+		if _, err := fmt.Printf("lesson: %-28s %s\n", l.ID, l.Title); err != nil {
 			return err
 		}
 	}

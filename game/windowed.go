@@ -81,6 +81,16 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 		}
 		return show(a, k), nil
 	}
+	for _, l := range desk.Library().Lessons {
+		cover.Lessons = append(cover.Lessons, scene.Offer{Name: l.Title, Detail: words.Say("cover.lesson_steps", "steps", len(l.Steps)),
+			Open: func(a *scene.App) (scene.Scene, error) {
+				src, err := play.NewLesson(desk.Library(), words, l.ID)
+				if err != nil {
+					return nil, err
+				}
+				return scene.NewLesson(a, src), nil
+			}})
+	}
 	for _, ease := range scenarios.Eases {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: words.Say("cover.unseen_" + string(ease)), Detail: words.Say("cover.unseen"),
 			Open: func(a *scene.App) (scene.Scene, error) {

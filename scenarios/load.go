@@ -15,7 +15,7 @@ import (
 	"gopkg.in/yaml.v3"
 )
 
-//go:embed catalogue.yaml owners.yaml cars causes remedies jobs
+//go:embed catalogue.yaml owners.yaml cars causes remedies jobs lessons
 var embedded embed.FS
 
 // Embedded loads the library that is part of the program.
@@ -82,6 +82,9 @@ func load(layers ...layer) (*Library, error) {
 	for _, src := range folder(layers, "jobs", &probs) {
 		b.job(src)
 	}
+	for _, src := range folder(layers, "lessons", &probs) {
+		b.lesson(src)
+	}
 	if len(probs) > 0 {
 		probs.sort()
 		return nil, probs
@@ -89,7 +92,7 @@ func load(layers ...layer) (*Library, error) {
 	return lib, nil
 }
 
-// builder fills a library in the order cars, causes, remedies, jobs, so that
+// builder fills a library in the order cars, causes, remedies, jobs, lessons, so that
 // each finds the names it uses. A broken file still lends its name.
 type builder struct{ lib *Library }
 

@@ -249,7 +249,7 @@ func nearestWords(s string, known []string) string {
 	switch {
 	case len(known) == 1:
 		return "known is " + known[0]
-	case 0 < len(known) && len(known) <= 6:
+	case 0 < len(known) && len(known) <= 8:
 		return "known are " + strings.Join(known, ", ")
 	}
 	return NearestWords(s, known)

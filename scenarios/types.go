@@ -11,6 +11,7 @@ type Library struct {
 	Parts    []Part
 	Remedies []*Remedy
 	Jobs     []*Job
+	Lessons  []*Lesson
 
 	owners *Owners // of drawn cars
 }
@@ -26,6 +27,11 @@ func (l *Library) Cause(id string) *Cause {
 // Remedy returns the remedy with this id, or nil.
 func (l *Library) Remedy(id string) *Remedy {
 	return byID(l.Remedies, id, func(r *Remedy) string { return r.ID })
+}
+
+// Lesson returns the lesson with this id, or nil.
+func (l *Library) Lesson(id string) *Lesson {
+	return byID(l.Lessons, id, func(x *Lesson) string { return x.ID })
 }
 
 // Job returns the job with this id, or nil.

@@ -43,4 +43,10 @@ const (
 	Rub   Verb = "rub"   // rub the prediction out
 	Turn  Verb = "turn"  // N: 1 the disc turns, 0 it stands
 	Slow  Verb = "slow"  // N: how many times slower than the car, 1 or more
+
+	// In a lesson.
+	Answer Verb = "answer" // N: what was asked for; of a choice, its number from 1; of a curve, one point after the other
+	Run    Verb = "run"    // work the pedal and see
+	Next   Verb = "next"   // to the next step
+	Before Verb = "before" // to the step before
 )

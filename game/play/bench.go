@@ -27,6 +27,7 @@ type Bench struct {
 	wheel  physics.Wheel
 	pins   [2]string
 	cause  string // "cause@place", empty: none
+	odd    bool   // the car is not healthy and new: the healthy caliper is shown beside it
 	notice string
 
 	model, healthy *physics.Model

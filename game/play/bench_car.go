@@ -56,6 +56,17 @@ func (b *Bench) rebuild(w physics.Wheel, pins [2]string, cause string) error {
 	if err != nil {
 		return err
 	}
+	if err := b.lay(w, cond); err != nil {
+		return err
+	}
+	b.pins, b.cause = pins, cause
+	b.odd = cause != "" || pins != [2]string{"free", "free"}
+	return nil
+}
+
+// lay lays a car in this condition on the bench, released, with wheel w's caliper
+// to look at. When that fails nothing has changed.
+func (b *Bench) lay(w physics.Wheel, cond physics.Condition) error {
 	m, err := physics.New(&b.car.Spec, cond)
 	if err != nil {
 		return err
@@ -69,7 +80,7 @@ func (b *Bench) rebuild(w physics.Wheel, pins [2]string, cause string) error {
 		return err
 	}
 	b.model, b.state, b.ghost = m, s, g
-	b.wheel, b.pins, b.cause, b.err = w, pins, cause, nil
+	b.wheel, b.err = w, nil
 	b.foot, b.down, b.timed, b.clock, b.still, b.n, b.first = 0, false, false, 0, 0, 0, 0
 	b.said, b.computed, b.asked = -1, -1, b.wanted
 	b.rest = b.ends()

@@ -36,7 +36,7 @@ func (b *Bench) Numbers(v *BenchView) {
 	}
 	v.Level = b.model.Level(s)
 	v.Turning, v.Turn, v.Time = b.turning, b.turn, float64(b.clock)/1000
-	if b.cause != "" || b.pins != [2]string{"free", "free"} {
+	if b.odd {
 		if v.Ghost == nil {
 			v.Ghost = new(CaliperView)
 		}
@@ -115,24 +115,8 @@ func (b *Bench) act(key, id string, a Act) Action {
 // nodes are the bench in words with all that can be done.
 func (b *Bench) nodes(v *BenchView) {
 	say := b.words.Say
-	fact := func(id, value, unit string) {
-		v.Nodes = append(v.Nodes, Node{ID: id, Role: "reading", Name: say("bench." + id), Value: say("bench.value", "value", value, "unit", unit)})
-	}
 	v.Nodes = append(v.Nodes, Node{ID: "bench", Role: "heading", Name: v.Title.Sheet, Value: v.Title.Place})
-	fact("foot", fixed(v.Foot, 0), "N")
-	fact("pedal", fixed(v.Pedal, 1), "mm")
-	fact("pressure", fixed(v.Now.Pressure, 2), "MPa")
-	fact("inner", fixed(v.Now.Half[0][0]+v.Now.Half[0][1], 2), "kN")
-	fact("outer", fixed(v.Now.Half[1][0]+v.Now.Half[1][1], 2), "kN")
-	fact("outer_upper", fixed(v.Now.Half[1][0], 2), "kN")
-	fact("outer_lower", fixed(v.Now.Half[1][1], 2), "kN")
-	fact("body_upper", fixed(v.BodyEnds[0], 2), "mm")
-	fact("body_lower", fixed(v.BodyEnds[1], 2), "mm")
-	fact("pin_upper", fixed(v.Balance[2], 2), "kN")
-	fact("pin_lower", fixed(v.Balance[3], 2), "kN")
-	if v.Ghost != nil {
-		fact("healthy_outer", fixed(v.Ghost.Half[1][0]+v.Ghost.Half[1][1], 2), "kN")
-	}
+	b.facts(v)
 	pressing, turn := "bench.press_now", Act{Do: Turn, N: 1}
 	if b.down {
 		pressing = "bench.let_go"
@@ -164,6 +148,27 @@ func (b *Bench) nodes(v *BenchView) {
 		for _, c := range g.Causes {
 			v.Nodes = append(v.Nodes, Node{ID: "cause_" + c.ID, Role: "choice", Name: c.Name, Value: c.Explain, Actions: c.Places})
 		}
+	}
+}
+
+// facts are the figures of the bench in words.
+func (b *Bench) facts(v *BenchView) {
+	fact := func(id, value, unit string) {
+		v.Nodes = append(v.Nodes, Node{ID: id, Role: "reading", Name: b.words.Say("bench." + id), Value: b.words.Say("bench.value", "value", value, "unit", unit)})
+	}
+	fact("foot", fixed(v.Foot, 0), "N")
+	fact("pedal", fixed(v.Pedal, 1), "mm")
+	fact("pressure", fixed(v.Now.Pressure, 2), "MPa")
+	fact("inner", fixed(v.Now.Half[0][0]+v.Now.Half[0][1], 2), "kN")
+	fact("outer", fixed(v.Now.Half[1][0]+v.Now.Half[1][1], 2), "kN")
+	fact("outer_upper", fixed(v.Now.Half[1][0], 2), "kN")
+	fact("outer_lower", fixed(v.Now.Half[1][1], 2), "kN")
+	fact("body_upper", fixed(v.BodyEnds[0], 2), "mm")
+	fact("body_lower", fixed(v.BodyEnds[1], 2), "mm")
+	fact("pin_upper", fixed(v.Balance[2], 2), "kN")
+	fact("pin_lower", fixed(v.Balance[3], 2), "kN")
+	if v.Ghost != nil {
+		fact("healthy_outer", fixed(v.Ghost.Half[1][0]+v.Ghost.Half[1][1], 2), "kN")
 	}
 }
 

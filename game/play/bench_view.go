@@ -36,6 +36,7 @@ type BenchView struct {
 	Groups   []GroupView // the catalogue; its places are Put acts
 	Wheels   []Action    // Wheel acts
 	Slow     float64     // how many times slower than the car
+	Lesson   *LessonView // nil: free play
 	Nodes    []Node      // all of it in words with its actions
 	Notice   string
 }

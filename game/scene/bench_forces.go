@@ -32,7 +32,8 @@ func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 	th, k := c.Theme, b.scaleKN()
 	in, out := b.view.Balance[0], b.view.Balance[1] // as in table and balance
 	st := draw.LabelText
-	if in >= 0.005 {
+	inner := in >= 0.005 && (b.pressed() || in >= 0.05) // a released chamber's own figure stands there
+	if inner {
 		at := p.inner(axisBB, 28, 0)
 		c.BlockArrow(at, draw.Pt{X: 1}, in*k, th.Ink, true)
 		y, style := axisBB-15.0, st
@@ -42,7 +43,7 @@ func (b *bench) forces(c *draw.Canvas, p *pose, v *play.CaliperView) {
 		c.Text(draw.Pt{X: p.piston + 34, Y: y}, style, th.Ink, b.fill("bench_sheet.kn", "n", b.num(in, 2)))
 	}
 	// What pushes the body back is what pushes the piston out.
-	if in >= 0.005 {
+	if inner {
 		root := p.body(axisBB, -21, -29)
 		tip, drawn := c.BlockArrow(root, draw.Pt{X: -1}, in*k, th.Ink, false)
 		if !drawn {

@@ -8,9 +8,10 @@ import (
 
 // Ids of what can be pressed on the bench.
 const (
-	idSlider = "slider"
-	idShare  = "share"
-	idList   = "list"
+	idSlider  = "slider"
+	idShare   = "share"
+	idList    = "list"
+	idLessons = "lessons"
 )
 
 // A benchKey is a key with what it does and the cell that draws it.

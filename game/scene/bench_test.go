@@ -46,6 +46,7 @@ func TestCoverPicture(t *testing.T) {
 		Resume: func() *Offer { return &Offer{Name: "A long pedal after the holiday, 24 minutes spent"} },
 		Jobs: []Offer{{Name: "It pulls to the right when I brake", Detail: "compact hatchback"},
 			{Name: "The pedal goes down further than it did before the summer, and the fluid is low again", Detail: "light delivery van"}},
+		Lessons: []Offer{{Name: "One piston, two pads", Detail: "3 steps"}, {Name: "Why a pad drags", Detail: "3 steps"}},
 	}})
 	img, _ := a.Draw()
 	drawtest.Golden(t, "cover", img)

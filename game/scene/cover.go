@@ -8,9 +8,10 @@ import (
 // A Cover is what the first sheet offers. Each Open returns the scene to show;
 // its error is a sentence that stands on the cover.
 type Cover struct {
-	Bench  func(*App) (Scene, error)
-	Resume func() *Offer // the session cut off last, asked for whenever the cover is shown; nil: none
-	Jobs   []Offer
+	Bench   func(*App) (Scene, error)
+	Resume  func() *Offer // the session cut off last, asked for whenever the cover is shown; nil: none
+	Jobs    []Offer
+	Lessons []Offer
 }
 
 // An Offer is one line of the cover.
@@ -19,18 +20,25 @@ type Offer struct {
 	Open         func(*App) (Scene, error)
 }
 
-// cover is the first sheet: bench, jobs, resume, theme, leave.
+// cover is the first sheet: bench, jobs, lessons, resume, theme, leave.
 type cover struct {
 	*lettering
 	app     *App
 	offers  Cover
 	resume  *Offer
 	targets widget.Targets
-	list    widget.List
+	lists   [2]offerList // jobs and lessons
 	keys    []coverKey
 	notice  string
-	pressY  float64
-	held    bool
+}
+
+// An offerList is offers one under the other.
+type offerList struct {
+	widget.List
+	id, heading, help, none string
+	offers                  []Offer
+	pressY                  float64
+	held                    bool
 }
 
 type coverKey struct {
@@ -41,7 +49,13 @@ type coverKey struct {
 
 func newCover(a *App, o Cover) *cover {
 	v := &cover{lettering: newLettering(a.words), app: a, offers: o}
-	v.list = widget.List{Rect: draw.Rect{X: 430, Y: 132, W: 806, H: 486}, Rows: len(o.Jobs)}
+	v.lists = [2]offerList{
+		{List: widget.List{Rect: draw.Rect{X: 430, Y: 132, W: 486, H: 486}}, id: idList, heading: "cover.jobs", help: "cover.jobs_help", none: "cover.no_jobs", offers: o.Jobs},
+		{List: widget.List{Rect: draw.Rect{X: 936, Y: 132, W: 306, H: 486}}, id: idLessons, heading: "cover.lessons", help: "cover.lessons_help", none: "cover.no_lessons", offers: o.Lessons},
+	}
+	for i := range v.lists {
+		v.lists[i].Rows = len(v.lists[i].offers)
+	}
 	v.renew()
 	return v
 }
@@ -86,48 +100,30 @@ func (v *cover) layout() {
 	add("calm", "M", false, v.app.Calm, func() { v.app.Calm = !v.app.Calm })
 	y += 24
 	add("leave", "Esc", false, false, v.app.Leave)
-	v.list.RowH = 34
-	if v.app.Touch {
-		v.list.RowH = 48
-	}
-	v.list.Focused = v.targets.Focus == idList
 	v.targets.Clear()
 	for i := range v.keys {
 		v.targets.Add(v.keys[i].Target(v.keys[i].id, 0))
 	}
-	if v.list.Rows > 0 {
-		v.targets.Add(widget.Target{ID: idList, Rect: v.list.Rect, Panel: 1, Enabled: true})
+	for i := range v.lists {
+		l := &v.lists[i]
+		l.RowH = 34
+		if v.app.Touch {
+			l.RowH = 48
+		}
+		l.Focused = v.targets.Focus == l.id
+		if l.Rows > 0 {
+			v.targets.Add(widget.Target{ID: l.id, Rect: l.Rect, Panel: 1 + i, Enabled: true})
+		}
 	}
 }
 
 // Handle answers one event.
 func (v *cover) Handle(e widget.Event) {
 	defer v.layout()
-	l := &v.list
-	switch {
-	case e.Kind == widget.PointerDown && l.Rect.Contains(e.At):
-		l.Handle(e)
-		v.targets.Focus, v.held, v.pressY = idList, true, e.At.Y
-		return
-	case e.Kind == widget.PointerUp && v.held:
-		v.held = false
-		l.Handle(e)
-		if d := e.At.Y - v.pressY; d > -8 && d < 8 { // a tap, not a drag
-			from, to := l.Visible()
-			for i := from; i < to; i++ {
-				if l.Row(i).Contains(e.At) {
-					l.Selected = i
-					v.open(v.offers.Jobs[i].Open)
-					return
-				}
-			}
+	for i := range v.lists {
+		if v.handleList(&v.lists[i], e) {
+			return
 		}
-		return
-	case e.Kind == widget.KeyDown && e.Key == "Enter" && v.targets.Focus == idList:
-		v.open(v.offers.Jobs[l.Selected].Open)
-		return
-	case l.Handle(e):
-		return
 	}
 	id := v.targets.Handle(e)
 	for i := range v.keys {
@@ -138,6 +134,34 @@ func (v *cover) Handle(e widget.Event) {
 	}
 }
 
+// handleList scrolls a list and opens what is tapped or entered.
+func (v *cover) handleList(l *offerList, e widget.Event) bool {
+	switch {
+	case e.Kind == widget.PointerDown && l.Rect.Contains(e.At):
+		l.Handle(e)
+		v.targets.Focus, l.held, l.pressY = l.id, true, e.At.Y
+		return true
+	case e.Kind == widget.PointerUp && l.held:
+		l.held = false
+		l.Handle(e)
+		if d := e.At.Y - l.pressY; d > -8 && d < 8 { // a tap, not a drag
+			from, to := l.Visible()
+			for i := from; i < to; i++ {
+				if l.Row(i).Contains(e.At) {
+					l.Selected = i
+					v.open(l.offers[i].Open)
+					return true
+				}
+			}
+		}
+		return true
+	case e.Kind == widget.KeyDown && e.Key == "Enter" && v.targets.Focus == l.id:
+		v.open(l.offers[l.Selected].Open)
+		return true
+	}
+	return l.Handle(e)
+}
+
 // Advance does nothing: nothing moves on the cover.
 func (v *cover) Advance(int) {}
 
@@ -146,8 +170,11 @@ func (v *cover) Cells() []Cell { return nil }
 
 // StillStamp changes with focus, scrolling and what is chosen.
 func (v *cover) StillStamp() uint64 {
-	from, _ := v.list.Visible()
-	s := newStamp.text(v.targets.Focus).text(v.notice).add(uint64(from)).add(uint64(v.list.Selected)).flag(v.app.Calm).flag(v.app.Touch).text(v.app.theme.Name)
+	s := newStamp.text(v.targets.Focus).text(v.notice).flag(v.app.Calm).flag(v.app.Touch).text(v.app.theme.Name)
+	for i := range v.lists {
+		from, _ := v.lists[i].Visible()
+		s = s.add(uint64(from)).add(uint64(v.lists[i].Selected))
+	}
 	return uint64(s)
 }
 
@@ -162,15 +189,15 @@ func (v *cover) Still(c *draw.Canvas) {
 	c.Text(draw.Pt{X: 29, Y: 42}, draw.SheetText, th.Ink, v.word("cover.name"))
 	c.Text(draw.Pt{X: 200, Y: 41}, draw.LabelText, th.Ink, v.word("cover.what"))
 	c.Text(draw.Pt{X: 44, Y: 92}, draw.HeadingText, th.Ink, v.word("cover.begin"))
-	c.Text(draw.Pt{X: 430, Y: 92}, draw.HeadingText, th.Ink, v.word("cover.jobs"))
-	c.Text(draw.Pt{X: 430, Y: 114}, draw.SmallText, th.Graphite, v.word("cover.jobs_help"))
 	if r := v.resume; r != nil {
 		c.Text(draw.Pt{X: 44, Y: 114}, draw.SmallText, th.Graphite, c.Fit(draw.SmallText, r.Name, 340))
 	}
 	for i := range v.keys {
 		v.keys[i].Key.Draw(c)
 	}
-	v.jobs(c)
+	for i := range v.lists {
+		v.drawList(c, &v.lists[i])
+	}
 	c.Paragraph(draw.Pt{X: 44, Y: 662}, draw.SentenceText, th.Ink, v.word("cover.caution"), 720)
 	if v.notice != "" {
 		c.Text(draw.Pt{X: 430, Y: 628}, draw.LabelText, th.Ink, c.Fit(draw.LabelText, v.notice, 800))
@@ -179,20 +206,22 @@ func (v *cover) Still(c *draw.Canvas) {
 		[]Fact{{Caption: v.word("cover.fact_jobs"), Value: v.num(float64(len(v.offers.Jobs)), 0), Width: 157}, {Caption: v.word("cover.fact_keys"), Value: v.word("cover.keys_help")}})
 }
 
-func (v *cover) jobs(c *draw.Canvas) {
-	l := &v.list
+func (v *cover) drawList(c *draw.Canvas, l *offerList) {
+	th := c.Theme
+	c.Text(draw.Pt{X: l.Rect.X, Y: 92}, draw.HeadingText, th.Ink, v.word(l.heading))
+	c.Text(draw.Pt{X: l.Rect.X, Y: 114}, draw.SmallText, th.Graphite, c.Fit(draw.SmallText, v.word(l.help), l.Rect.W))
 	if l.Rows == 0 {
-		c.Text(draw.Pt{X: 430, Y: 150}, draw.LabelText, c.Theme.Ink, v.word("cover.no_jobs"))
+		c.Text(draw.Pt{X: l.Rect.X, Y: 150}, draw.LabelText, th.Ink, v.word(l.none))
 		return
 	}
 	from, to := l.Visible()
 	for i := from; i < to; i++ {
-		o, r := &v.offers.Jobs[i], l.Row(i)
+		o, r := &l.offers[i], l.Row(i)
 		k := widget.Key{Rect: draw.Rect{X: r.X + 4, Y: r.Y + 3, W: r.W - 10, H: r.H - 7}, Left: true, Focused: l.Focused && i == l.Selected}
-		detail := c.Fit(draw.SmallText, o.Detail, 240)
-		k.Label = c.Fit(draw.KeyText, o.Name, r.W-290)
+		detail := c.Fit(draw.SmallText, o.Detail, 130)
+		k.Label = c.Fit(draw.KeyText, o.Name, r.W-46-c.Measure(draw.SmallText, detail))
 		k.Draw(c)
-		c.Text(draw.Pt{X: r.X + r.W - 18, Y: r.Y + r.H/2 + 5}, draw.SmallText.To(draw.Right), c.Theme.Graphite, detail)
+		c.Text(draw.Pt{X: r.X + r.W - 18, Y: r.Y + r.H/2 + 5}, draw.SmallText.To(draw.Right), th.Graphite, detail)
 	}
 	l.Draw(c)
 }

@@ -64,7 +64,11 @@ func (v *cover) pressables() (list []Pressable) {
 	for i := range v.keys {
 		list = append(list, ofKey(&v.keys[i].Key, v.keys[i].id, v.keys[i].Focused))
 	}
-	return append(list, ofList(&v.list, idList, func(i int) string { return v.offers.Jobs[i].Name })...)
+	for i := range v.lists {
+		l := &v.lists[i]
+		list = append(list, ofList(&l.List, l.id, func(i int) string { return l.offers[i].Name })...)
+	}
+	return list
 }
 
 func (s *stations) pressables() (list []Pressable) {

@@ -11,9 +11,19 @@ import (
 // release has come to rest by then.
 const settling = 2000
 
+// A Worked bench is [play.Bench] or [play.Lesson].
+type Worked interface {
+	View() *play.BenchView
+	Do(play.Act) error
+	Advance(ms int64)
+}
+
+// runsOut is after how long a lesson that works its pedal is left alone [s].
+const runsOut = 300
+
 // Bench lets the caliper be worked from a terminal: press with so many newtons,
-// let go, set the pins, put a cause in.
-func Bench(b *play.Bench, words Words, in io.Reader, out io.Writer, opt Options) error {
+// let go, set the pins, put a cause in; or be worked by a lesson.
+func Bench(b Worked, words Words, in io.Reader, out io.Writer, opt Options) error {
 	t := newTerminal(words, in, out, opt)
 	for {
 		v := b.View()
@@ -28,6 +38,11 @@ func Bench(b *play.Bench, words Words, in io.Reader, out io.Writer, opt Options)
 		if b.Do(a) == nil {
 			for range settling / 1000 {
 				b.Advance(1000)
+			}
+			if l, ok := b.(*play.Lesson); ok {
+				for i := 0; i < runsOut && l.Running(); i++ {
+					l.Advance(1000)
+				}
 			}
 		}
 	}

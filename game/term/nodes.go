@@ -143,7 +143,10 @@ func (s *sheet) pick(line string) (play.Action, bool) {
 		switch a.Act.Do {
 		case play.Tell:
 			a.Act.Text = rest
-		case play.Foot, play.Say, play.Slow:
+		case play.Foot, play.Say, play.Slow, play.Answer:
+			if a.Act.Do == play.Answer && a.Act.N != 0 { // one of a choice
+				return a, rest == ""
+			}
 			n, err := number(rest)
 			if err != nil {
 				return a, false

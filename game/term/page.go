@@ -43,7 +43,7 @@ func wrap(s string, width, hang int) []string {
 // words splits at blanks but keeps the blanks at the start with the first word.
 func words(s string) []string {
 	body := strings.TrimLeft(s, " ")
-	list := strings.Fields(body)
+	list := strings.FieldsFunc(body, func(r rune) bool { return r == ' ' || r == '\n' }) // a space that does not break stays
 	if len(list) > 0 {
 		list[0] = s[:len(s)-len(body)] + list[0]
 	}
