@@ -78,7 +78,10 @@ func TestFluidIsConserved(t *testing.T) {
 	airy := physics.Condition{Fluid: -150e-6, PortCover: [2]float64{0, 2e-3}}
 	airy.Wheels[physics.FrontRight].Air, airy.Wheels[physics.FrontLeft].HoseHold = 3e-6, 0.5e6
 	const steps = 2000
-	for n, cond := range []physics.Condition{leaky, airy} {
+	shut := physics.Condition{VentShut: 1, Fluid: -20e-6, ChamberAir: [2]float64{1e-6, 0}}
+	shut.Wheels[physics.FrontRight].ScrewLeak, shut.Wheels[physics.RearLeft].SealLeak = 1e-9, 2e-9
+	shut.Wheels[physics.RearRight].ValveStuck, shut.Wheels[physics.FrontLeft].Air = -0.6, 2e-6
+	for n, cond := range []physics.Condition{leaky, airy, shut} {
 		m, s := model(t, physicstest.Hatchback(), cond)
 		before := total(m, &s)
 		for i := range steps {

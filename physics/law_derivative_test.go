@@ -40,6 +40,15 @@ func TestDerivatives(t *testing.T) {
 	for i := range supply.chamber {
 		supply.chamber[i].port, supply.chamber[i].air = 2e-7, 1e-6
 	}
+	shut, _ := build(t, pedalled(), Condition{VentShut: 1, Fluid: -10e-6, CupBypass: [2]float64{3e-13, 0}})
+	stiff := supply
+	stiff.above, stiff.stiff = -2.2e4, 2e10
+	vented := func(p, stroke float64) chamber {
+		ch := stiff.chamber[0]
+		ch.p, ch.s = p, stroke
+		shut.supply(0, &ch, &stiff)
+		return ch
+	}
 	chamber := func(p, stroke float64) chamber {
 		ch := supply.chamber[0]
 		ch.p, ch.s = p, stroke
@@ -52,6 +61,11 @@ func TestDerivatives(t *testing.T) {
 		{"vapour", func(p float64) (float64, float64) { return m.vapour(60e-6, boils(3e5)+0.2, p) }, []float64{2.995e5, 3e5, 3.005e5}, 1},
 		{"vapour below room pressure", func(p float64) (float64, float64) { return m.vapour(60e-6, boils(-6e4)+0.2, p) }, []float64{-6.02e4, -6e4, -5.98e4}, 1},
 		{"orifice", func(p float64) (float64, float64) { return orifice(1e-7, p, 1060, 100) }, []float64{-1e6, -50, 70, 1e4, 8e6}, 0.1},
+		{"orifice before a stiff reservoir", func(p float64) (float64, float64) { q, d, _ := throttled(1e-7, p, 1060, 100, 3e11); return q, d }, []float64{-1e6, -50, 70, 1e4}, 0.1},
+		{"parted half pad", func(u float64) (float64, float64) { n, k, _ := c.halfPad(0.1*c.k1[Inner], u, 0); return n, k }, []float64{-1e-4, 1e-4, 3e-4}, 1e-9},
+		{"shut reservoir", func(v float64) (float64, float64) { return shut.above(v) }, []float64{180e-6, 200e-6, 213e-6}, 1e-9},
+		{"chamber by pressure, vent shut", func(p float64) (float64, float64) { c := vented(p, 2e-5); return c.residual, c.byP }, []float64{-3e4, -2e4, 5e4}, 1},
+		{"chamber by stroke, vent shut", func(x float64) (float64, float64) { c := vented(4e5, x); return c.residual, c.byS }, []float64{1e-5, 3e-5, 2e-3}, 1e-9},
 		{"void", hollow, []float64{-2e5, -1.2e5, 0}, 10},
 		{"reducing valve", func(p float64) (float64, float64) { return valve.outlet(p, 6e6) }, []float64{1e6, 4e6, 8e6}, 10},
 		{"reducing valve, front lost", func(p float64) (float64, float64) { return valve.outlet(p, 0) }, []float64{1e6, 4e6}, 10},

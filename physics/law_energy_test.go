@@ -54,14 +54,15 @@ func TestCaliperGivesNoEnergy(t *testing.T) {
 	}
 	closed := 0
 	for n, way := range ways {
-		for _, cond := range []WheelCondition{{}, {PinFriction: [2]float64{4000, 0}, EarFriction: [2]float64{500, 500}}, {SealFriction: 2000, SealRate: 15e6}} {
+		for _, cond := range []WheelCondition{{}, {PinFriction: [2]float64{4000, 0}, EarFriction: [2]float64{500, 500}}, {SealFriction: 2000, SealRate: 15e6},
+			{PinFriction: [2]float64{400, 300}, PinBend: [2]float64{3e-6, 0}}, {BondLost: [2]float64{0.8, 0.3}}} {
 			c := NewCorner(demoFront(), &cond, "lap")
 			var s CornerState
 			for range 3 { // first laps bed it: the state must close
-				lap(t, &c, &s, way, 60)
+				lap(t, &c, &s, way, 240)
 			}
 			before := s
-			work, most := lap(t, &c, &s, way, 60)
+			work, most := lap(t, &c, &s, way, 240)
 			if math.Abs(s.X-before.X)+math.Abs(s.Y-before.Y) > 1e-9 {
 				continue // it creeps on along the pins: not closed
 			}
@@ -115,6 +116,9 @@ func TestPedalGivesNoEnergy(t *testing.T) {
 	for name, cond := range map[string]Condition{
 		"sound": {}, "air": frontLeft(WheelCondition{Air: 4e-6}), "dry pins": pins(300, 300), "corroded": frontLeft(WheelCondition{SealFriction: 2000, SealRate: 15e6}),
 		"hose": frontLeft(WheelCondition{HoseHold: 0.5e6, HoseReturn: 50}), "port": {PortCover: [2]float64{2e-3, 2e-3}}, "bypass": {CupBypass: [2]float64{1e-12, 0}},
+		"vent": {VentShut: 1, Fluid: -20e-6}, "chamber": {ChamberAir: [2]float64{2e-6, 0}}, "oil": {MineralOil: 0.1, RubberSwollen: 1, PortCover: [2]float64{2e-3, 2e-3}},
+		"bent": frontLeft(WheelCondition{PinFriction: [2]float64{400, 400}, PinBend: [2]float64{3e-6, 3e-6}}), "parted": frontLeft(WheelCondition{BondLost: [2]float64{0.9, 0.9}}),
+		"seal": frontLeft(WheelCondition{SealLeak: 1e-8}), "screw": frontLeft(WheelCondition{ScrewLeak: 1e-8, Air: 1e-6}), "valves": {Wheels: [NumWheels]WheelCondition{{}, {}, {ValveStuck: 1}, {ValveStuck: -1}}},
 	} {
 		net, most, late := pedalWork(t, cond)
 		if most < 2 {

@@ -18,7 +18,8 @@ func anyCondition(rng *rand.Rand) physics.Condition {
 		return hi * math.Pow(10, -4*rng.Float64())
 	}
 	c := physics.Condition{Fluid: -pick(250e-6), Water: pick(0.08), BoosterLoss: pick(1), VacuumLeak: pick(1),
-		CupBypass: [2]float64{pick(1e-12), pick(1e-12)}, PortCover: [2]float64{pick(3e-3), pick(3e-3)}}
+		CupBypass: [2]float64{pick(1e-12), pick(1e-12)}, PortCover: [2]float64{pick(3e-3), pick(3e-3)},
+		LowGrade: pick(1), VentShut: pick(1), DiaphragmLeak: pick(100), ChamberAir: [2]float64{pick(1e-5), pick(1e-5)}}
 	for w := range c.Wheels {
 		c.Wheels[w] = physics.WheelCondition{
 			PinFriction: [2]float64{pick(2e4), pick(2e4)}, SealFriction: pick(3000), SealRate: pick(2e7),
@@ -26,6 +27,11 @@ func anyCondition(rng *rand.Rand) physics.Condition {
 			Wear:        [2][2]float64{{pick(8e-3), pick(8e-3)}, {pick(8e-3), pick(8e-3)}},
 			Runout:      pick(3e-4), Thickness: pick(1e-4), Leak: pick(1e-6), Air: pick(1e-5),
 			HoseSwell: pick(1e-12), HoseHold: pick(2e6), HoseReturn: pick(1e3), BearingPlay: pick(3e-3),
+			PinBend: [2]float64{pick(1e-5), pick(1e-5)}, BondLost: [2]float64{pick(0.9), pick(0.9)}, Groove: [2]float64{pick(1e-3), pick(1e-3)},
+			SealLeak: pick(1e-6), ScrewLeak: pick(1e-6), DiscFilm: pick(1),
+		}
+		if w >= 2 {
+			c.Wheels[w].ValveStuck = pick(1) - pick(1)
 		}
 	}
 	return c
