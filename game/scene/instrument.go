@@ -30,6 +30,16 @@ func drawInstrument(c *draw.Canvas, w *assets.Words, v *play.InstrumentView, r d
 		m.gauge()
 	case "reservoir":
 		m.reservoir()
+	case "dipstick":
+		m.dipstick()
+	case "coolant":
+		m.coolant()
+	case "cap_stick":
+		m.capStick()
+	case "dip_tube":
+		m.dipTube()
+	case "boil_tester":
+		m.boilTester()
 	case "pull_gauge":
 		m.pullGauge()
 	case "pendulum":

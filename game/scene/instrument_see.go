@@ -29,6 +29,10 @@ func (m *mount) observation() {
 		m.seeOpening(m.v.Pad == "inner")
 	case "slow_stop":
 		m.seeSteering()
+	case "fluid_layers":
+		m.seeGlass()
+	case "cap_vent", "cap_rubber":
+		m.seeCap(m.check() == "cap_rubber")
 	}
 }
 

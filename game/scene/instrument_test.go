@@ -29,6 +29,11 @@ var shown = []play.InstrumentView{
 	{Check: "temperature@front_left", Kind: "thermometer", Unit: "°C", Division: 1, Lo: -20, Hi: 500, Digits: "148"},
 	{Check: "reservoir_level", Kind: "reservoir", Unit: "%", Division: 10, Long: 100, Lo: -30, Hi: 120, Needle: []float64{40}},
 	{Check: "fluid_water", Kind: "tester", Unit: "%", Division: 0.1, Long: 1, Lo: 0, Hi: 5, Needle: []float64{2.6}},
+	{Check: "oil_level", Kind: "dipstick", Unit: "%", Division: 10, Long: 100, Lo: -50, Hi: 150, Needle: []float64{75}},
+	{Check: "coolant_level", Kind: "coolant", Unit: "%", Division: 10, Long: 100, Lo: -100, Hi: 250, Needle: []float64{35}},
+	{Check: "steering_level", Kind: "cap_stick", Unit: "%", Division: 10, Long: 100, Lo: -50, Hi: 150, Needle: []float64{40}},
+	{Check: "washer_level", Kind: "dip_tube", Unit: "%", Division: 10, Long: 50, Lo: 0, Hi: 100, Needle: []float64{65}},
+	{Check: "fluid_boil", Kind: "boil_tester", Unit: "°C", Division: 1, Lo: 80, Hi: 320, Digits: "187"},
 	{Check: "pin_upper@front_left", Kind: "pull_gauge", Unit: "N", Division: 10, Long: 100, Lo: 0, Hi: 500, Half: "upper", Needle: []float64{270}},
 	{Check: "push_piston@front_left", Kind: "pull_gauge", Unit: "N", Division: 50, Long: 500, Lo: 0, Hi: 3000, Needle: []float64{1350}},
 	{Check: "pull", Kind: "pendulum", Unit: "m/s²", Division: 0.02, Long: 0.1, Lo: -2, Hi: 2, Needle: []float64{-0.34}},
@@ -42,6 +47,9 @@ var shown = []play.InstrumentView{
 	{Check: "opening_outer@front_left", Kind: "observation", Pad: "outer", Marks: "The lining is about as thick as two coins; the plate stands close to the disc."},
 	{Check: "opening_inner@front_left", Kind: "observation", Pad: "inner", Marks: "Past the disc, about as much lining as backing plate."},
 	{Check: "slow_stop", Kind: "observation", Marks: "Hands loose, the wheel turns by itself and the line moves to the left."},
+	{Check: "cap_vent", Kind: "observation", Marks: "As the cap turns, air whistles in; its diaphragm hung drawn down into the neck."},
+	{Check: "fluid_layers", Kind: "observation", Marks: "The sample parts: an oily layer floats on the rest, a sharp line between them."},
+	{Check: "cap_rubber", Kind: "observation", Marks: "The diaphragm is firm, and springs back into its folds from a fingertip."},
 	{Check: "unknown", Kind: "unknown", Unit: "bar", Division: 0.1, Long: 1, Lo: 0, Hi: 10, Needle: []float64{4.3}},
 }
 

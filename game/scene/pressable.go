@@ -75,7 +75,9 @@ func (s *stations) pressables() (list []Pressable) {
 	s.layout()
 	for i := range s.keys {
 		if k := &s.keys[i]; !k.tick {
-			list = append(list, ofKey(&k.Key, k.id, k.Focused))
+			p := ofKey(&k.Key, k.id, k.Focused)
+			p.Pointer = k.hand
+			list = append(list, p)
 		}
 	}
 	return addTargets(list, &s.targets)

@@ -14,6 +14,7 @@ import (
 type stations struct {
 	*Job
 	targets widget.Targets
+	hands   widget.Targets // pressed by a pointer only
 	field   widget.NumberField
 	keys    []stationKey
 	from    stamp   // the view that keys was laid out from
@@ -36,6 +37,7 @@ type stationKey struct {
 	panel int
 	do    func()
 	why   string // of an unavailable key
+	hand  bool   // pressed by a pointer only: the keyboard has another way
 	tick  bool   // a preparation that stands: a box with a stroke, no key
 }
 
@@ -77,12 +79,18 @@ func (s *stations) layout() {
 		s.brakeKeys()
 		s.workKeys()
 		s.checkKeys()
+		s.bayKeys()
 	}
 	s.noteKeys()
 	s.targets.Clear()
+	s.hands.Clear()
 	for i := range s.keys {
 		k := &s.keys[i]
-		if k.tick {
+		switch {
+		case k.tick:
+			continue
+		case k.hand:
+			s.hands.Add(k.Target(k.id, k.panel))
 			continue
 		}
 		k.Focused = s.targets.Focus == k.id
@@ -129,6 +137,9 @@ func (s *stations) Handle(e widget.Event) {
 			s.layout()
 		}
 	}()
+	if e.Kind == widget.PointerDown && s.touched(e.At, e.Touch) {
+		return
+	}
 	v := s.view.Instrument
 	if e.Kind == widget.KeyDown && v != nil {
 		switch {

@@ -169,7 +169,7 @@ func TestCautionsAreAllSeen(t *testing.T) {
 				seen += len(cautions)
 				for _, s.part = range parts {
 					s.layout()
-					end := s.newsTop(3)
+					end := s.textEnd(3)
 					last := s.known(a.still, 112, end) - draw.SentenceText.LineHeight()
 					if last > end {
 						t.Errorf("%s at %s %s (touch %v): the last caution stands at %.0f, the notice begins below %.0f", job.ID, p.ID, s.part, touch, last, end)

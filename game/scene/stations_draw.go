@@ -28,7 +28,7 @@ func (s *stations) Still(c *draw.Canvas) {
 	for i := range s.keys {
 		k := &s.keys[i]
 		switch {
-		case strings.HasPrefix(k.id, "place."), strings.HasPrefix(k.id, partPrefix): // drawn with the plan and the brake
+		case strings.HasPrefix(k.id, "place."), strings.HasPrefix(k.id, partPrefix), k.hand: // drawn with the plan, the brake, the bay
 		case k.tick:
 			drawTick(c, s.lettering, k)
 		default:
@@ -187,9 +187,12 @@ func (s *stations) centre(c *draw.Canvas) {
 	lines := len(firstLines(c.Wrap(draw.SentenceText, say, s.newsRoom(586)), 3))
 	end := s.newsTop(lines)
 	s.news(c, draw.Pt{X: 274, Y: end + 20}, say, 586, newsPitch, 3)
-	s.known(c, 112, end)
-	if _, sorted := s.openPart(); sorted {
+	s.known(c, 112, s.textEnd(lines))
+	switch _, sorted := s.openPart(); {
+	case sorted:
 		s.brake(c)
+	case s.underBonnet():
+		s.drawBay(c)
 	}
 }
 

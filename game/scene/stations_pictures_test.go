@@ -55,6 +55,10 @@ func TestStationsPictures(t *testing.T) {
 		keys         []string
 	}{
 		{"stations-reservoir", false, false, []play.Act{at("bonnet"), check("reservoir_level")}, nil},
+		{"stations-bonnet", false, false, []play.Act{at("bonnet")}, nil},
+		{"stations-bonnet-touch", false, true, []play.Act{at("bonnet"), {Do: play.Prepare, What: "roll_level"}}, nil},
+		{"stations-dipstick", false, false, []play.Act{at("bonnet"), check("oil_level")}, nil},
+		{"stations-coolant-slate", true, false, []play.Act{at("bonnet"), check("coolant_level")}, nil},
 		{"stations-wheel-on", false, false, append(lookedAtBonnetAndSeat, at("front_left")), nil},
 		{"stations-feeler", false, false, append(append(lookedAtBonnetAndSeat, wheelOffActs...), check("lining_outer_upper@front_left")), nil},
 		{"stations-feeler-slate", true, false, append(append(lookedAtBonnetAndSeat, wheelOffActs...), check("lining_outer_upper@front_left")), nil},

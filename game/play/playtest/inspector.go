@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"evenwear/game/play"
+	"evenwear/physics/inspect"
 )
 
 // A Player is what an inspector plays on: a session, or a face that passes its
@@ -17,6 +18,7 @@ type Player interface {
 // A Plan is what one inspector looks at and calls.
 type Plan struct {
 	Job      string
+	Bonnet   []string // checks and preparations under the bonnet, after the level
 	Wheels   []string // taken off and measured
 	Row      string   // "cause@place" with 15 counters
 	Second   string   // with 5
@@ -31,10 +33,14 @@ var Plans = []Plan{
 	{Job: "morning_lamp", Wheels: nil, Row: "joint_weeping@rear_left", Second: "fluid_low_wear@car", Remedies: []string{"renew_joint@rear_left"}, Release: "release.use"},
 	{Job: "spring_service", Wheels: []string{"front_right"}, Row: "pin_seized@front_right.lower_pin", Second: "pin_seized@front_right.upper_pin", Remedies: []string{"renew_pins@front_right"}, Release: "release.use"},
 	{Job: "thirsty", Wheels: []string{"rear_right"}, Row: "piston_corroded@rear_right", Second: "pins_dry@rear_right", Remedies: []string{"refer@car"}, Release: "release.trip"},
-	{Job: "to_the_kerb", Wheels: []string{"front_right"}, Row: "pins_seized@front_right", Second: "pins_dry@front_right", Remedies: []string{"renew_pins@front_right"}, Release: "release.use"},
+	{Job: "to_the_kerb", Bonnet: everyVessel, Wheels: []string{"front_right"}, Row: "pins_seized@front_right", Second: "pins_dry@front_right", Remedies: []string{"renew_pins@front_right"}, Release: "release.use"},
 	{Job: "warm_wheel", Wheels: []string{"front_left"}, Row: "pins_dry@front_left", Second: "pin_seized@front_left.upper_pin", Remedies: []string{"clean_pins_silicone@front_left"}, Release: "release.use"},
-	{Job: "yearly_look", Wheels: []string{"front_left"}, Row: "honestly_worn@car", Second: "fluid_low_wear@car", Release: "release.use"},
+	{Job: "yearly_look", Bonnet: everyVessel, Wheels: []string{"front_left"}, Row: "honestly_worn@car", Second: "fluid_low_wear@car", Release: "release.use"},
 }
+
+// everyVessel looks at all there is under the bonnet; at the oil in haste, too.
+var everyVessel = []string{"oil_level", "roll_level", "run_back", "oil_level", "coolant_level", "steering_level", "washer_level",
+	"cap_vent", "fluid_water", "fluid_boil", "fluid_layers", "cap_rubber"}
 
 // PlanOf is the plan of a job; a job without one gives a plan that fails.
 func PlanOf(job string) Plan {
@@ -109,6 +115,13 @@ func (i *Inspector) check(checks ...string) {
 func (i *Inspector) inspect(plan Plan) {
 	i.walk("bonnet")
 	i.check("reservoir_level")
+	for _, name := range plan.Bonnet {
+		if _, err := inspect.ParseWork(name); err == nil {
+			i.prepare(name)
+		} else {
+			i.check(name)
+		}
+	}
 	i.walk("seat")
 	i.check("pedal_travel", "hold_sink", "pump_running")
 	wet := false
