@@ -18,27 +18,29 @@ func unfit(n note) bool {
 		return v > n.check.Meter.Division
 	case "wetness", "wet_piston", "wet_screw":
 		return n.written > 0
+	case "disc_crack", "bond_inner", "bond_outer": // more than the first sign
+		return n.written > 1
 	case "opening_inner", "opening_outer", "lining_inner_upper", "lining_inner_lower", "lining_outer_upper", "lining_outer_lower":
 		return len(n.check.Meter.Words) == 0 && v < 2 // [mm] the last limit
 	}
 	return false
 }
 
-// roadMissing says why the car may not be driven yet: a group of checks that
-// nobody has made, or a reading that forbids it. Empty: it may.
+// roadMissing says why the car may not be driven yet: a reading that forbids it,
+// or a group of checks that nobody has made. Empty: it may.
 func (s *Session) roadMissing() string {
-	for _, group := range inspect.RoadNeeds() {
-		looked := false
-		for _, n := range s.notes {
-			if n.skipped || n.struck || n.again || !slices.Contains(group, n.inst.Check) {
-				continue
-			}
-			if unfit(n) {
-				return s.words.Say("play.road_unfit", "reading", s.sayCheck(n.inst))
-			}
-			looked = true
+	var looked []inspect.ID
+	for _, n := range s.notes {
+		if n.skipped || n.struck || n.again {
+			continue
 		}
-		if !looked {
+		if unfit(n) {
+			return s.words.Say("play.road_unfit", "reading", s.sayCheck(n.inst))
+		}
+		looked = append(looked, n.inst.Check)
+	}
+	for _, group := range inspect.RoadNeeds() {
+		if !slices.ContainsFunc(group, func(id inspect.ID) bool { return slices.Contains(looked, id) }) {
 			return s.words.Say("play.road_missing", "check", s.say("check."+string(group[0])))
 		}
 	}

@@ -214,6 +214,40 @@ func TestRoadTooSoon(t *testing.T) {
 	}
 }
 
+// TestUnfitStays: whatever was written down that says that a car should not move
+// keeps it where it is, wherever it was read; the first sign of the same does not.
+func TestUnfitStays(t *testing.T) {
+	for _, tc := range []struct {
+		check, word string
+		stays       bool
+	}{
+		{"wet_screw", "damp", true}, {"wet_piston", "wet", true}, {"disc_crack", "crack", true}, {"bond_inner", "parted", true},
+		{"wet_screw", "dry", false}, {"disc_crack", "hairline", false}, {"bond_outer", "cracked", false}, {"groove_inner", "scored", false},
+	} {
+		s, err := desk(t).Open("warm_wheel", 2)
+		if err != nil {
+			t.Fatal(err)
+		}
+		at := "@front_left"
+		for _, a := range []play.Act{
+			{Do: play.Go, What: "seat"}, {Do: play.Check, What: "pedal_travel"}, {Do: play.Write, Text: "50"}, {Do: play.Check, What: "hold_sink"}, {Do: play.Write, Text: "0"},
+			{Do: play.Go, What: "front_left"}, {Do: play.Check, What: "wetness" + at}, {Do: play.Write, Text: "dry"}, {Do: play.Check, What: "opening_outer" + at}, {Do: play.Write, Text: "plenty"},
+			{Do: play.Go, What: "ground"}, {Do: play.Prepare, What: "chock_rear"}, {Do: play.Prepare, What: "lift_front"},
+			{Do: play.Go, What: "front_left"}, {Do: play.Prepare, What: "stand" + at}, {Do: play.Prepare, What: "wheel_off" + at},
+			{Do: play.Check, What: tc.check + at}, {Do: play.Write, Text: tc.word}, {Do: play.Prepare, What: "wheel_on" + at},
+			{Do: play.Go, What: "ground"}, {Do: play.Prepare, What: "lower_front"}, {Do: play.Go, What: "road"}, {Do: play.Prepare, What: "clear_road"},
+			{Do: play.Prepare, What: "stop_50"},
+		} {
+			if err := s.Do(a); err != nil {
+				t.Fatal(tc.check, a, err)
+			}
+		}
+		if stays := strings.Contains(s.View().Notice, "should not move"); stays != tc.stays {
+			t.Errorf("%s %s: the car stays %t, want %t; the sheet says %q", tc.check, tc.word, stays, tc.stays, s.View().Notice)
+		}
+	}
+}
+
 // TestResume: a kept session goes on where it was cut off.
 func TestResume(t *testing.T) {
 	d, dir := desk(t), t.TempDir()

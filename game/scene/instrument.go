@@ -22,6 +22,8 @@ func drawInstrument(c *draw.Canvas, w *assets.Words, v *play.InstrumentView, r d
 	switch v.Kind {
 	case "stepped_feeler":
 		m.feeler()
+	case "blade_feeler":
+		m.blades()
 	case "dial_indicator":
 		m.dial()
 	case "rule":

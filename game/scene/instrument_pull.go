@@ -41,51 +41,62 @@ func (m *mount) pullGauge() {
 
 // pulled draws what the balance is set against, and the balance small beside it.
 func (m *mount) pulled(push bool) {
-	c, th := m.c, m.c.Theme
-	y := 62.0 // of the balance
-	if push {
-		o := []draw.Pt{m.at(40, 12), m.at(150, 12), m.at(150, 34), m.at(62, 34), m.at(62, 90), m.at(150, 90), m.at(150, 112), m.at(40, 112)}
-		c.Part(o, draw.HatchBody, o[0])
-		fluid := m.rect(62, 34, 30, 56).Corners()
-		c.Level(fluid[:], 1, fluid[0])
-		m.part(92, 34, 78, 56, draw.HatchPiston)
-		m.line(30, y, 190, y, draw.Centre)
+	c := m.c
+	y, from := 62.0, 166.0 // of the balance; where it takes hold
+	switch id := m.check(); {
+	case push:
+		m.bore()
 		m.say(126, 128, draw.Middle, "instrument.piston")
 		m.leader(126, 116, 126, 80)
-	} else {
+	case id == "turning_force":
+		y, from = 26, 84
+		m.tyre()
+	case id == "ear_inner" || id == "ear_outer":
+		from = 112
+		m.padInCarrier()
+	default:
 		switch m.v.Half {
 		case "upper":
 			y = 26
 		case "lower":
 			y = 98
 		}
-		for _, at := range [2]float64{26, 98} { // the pins, not cut, and their boots
-			m.box(34, at-5, 60, 10, th.Pin, draw.Visible)
-			m.box(78, at-9, 16, 18, th.Rub, draw.Thin)
-		}
-		m.part(22, 12, 20, 100, draw.HatchCarrier)
-		o := m.rect(94, 10, 72, 104).Corners()
-		c.Polygon(o[:], th.Body)
-		c.Outline(o[:], draw.Visible)
-		m.box(110, 38, 40, 48, th.Panel, draw.Thin)
-		m.say(130, 66, draw.Middle, "instrument.body")
-		m.say(66, 66, draw.Middle, "instrument.pins")
-		m.line(66, 52, 66, 32, draw.Thin)
-		m.line(66, 71, 66, 92, draw.Thin)
+		m.caliper()
 	}
 	// A hook pulls, a rod presses; the arrow says which way.
-	from := 166.0
 	if push {
-		from = 170
-		m.box(170, y-4, 40, 8, th.Pin, draw.Thin)
+		m.box(170, y-4, 40, 8, m.c.Theme.Pin, draw.Thin)
 		c.Arrow(m.at(300, y), m.at(288, y), draw.Head)
 	} else {
 		m.line(from, y, 210, y, draw.Visible)
 		m.dot(from, y)
 		c.Arrow(m.at(286, y), m.at(306, y), draw.Head)
 	}
-	m.box(210, y-9, 72, 18, th.Panel, draw.Visible)
+	m.box(210, y-9, 72, 18, c.Theme.Panel, draw.Visible)
 	m.line(218, y, 274, y, draw.Thin)
 	m.say(246, y+32, draw.Middle, "instrument.enlarged")
 	c.Arrow(m.at(290, y+16), m.at(290, 134), draw.Head)
+}
+
+// tyre draws the lifted wheel with the cord that comes off it at the top.
+func (m *mount) tyre() {
+	th := m.c.Theme
+	at := m.at(84, 74)
+	m.c.Circle(at, 48*m.k, &th.Rub, draw.Visible)
+	m.c.Circle(at, 33*m.k, &th.Panel, draw.Visible)
+	m.c.Circle(at, 10*m.k, &th.Plate, draw.Visible)
+	m.c.Arc(at, 40*m.k, -2.6, -0.6, draw.Thin.In(th.Panel))
+	m.say(140, 46, draw.Left, "instrument.cord")
+	m.leader(150, 36, 158, 26)
+}
+
+// padInCarrier draws a pad that its ears hold between the carrier's rails.
+func (m *mount) padInCarrier() {
+	m.part(22, 10, 128, 16, draw.HatchCarrier)
+	m.part(22, 98, 128, 16, draw.HatchCarrier)
+	m.part(88, 36, 12, 52, draw.HatchLining)
+	m.part(100, 20, 12, 84, draw.HatchPlate)
+	m.say(30, 66, draw.Left, "instrument.ears")
+	m.line(44, 56, 100, 24, draw.Thin)
+	m.line(44, 72, 100, 100, draw.Thin)
 }

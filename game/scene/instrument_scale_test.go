@@ -97,6 +97,8 @@ func TestPointersStandAtTheirValues(t *testing.T) {
 		{"feeler, 8.5: the end of step 8", shownAs(t, "lining_outer_upper@front_left", 8.5), false, 144, 172.5, 180, []float64{246 - 9*8}},
 		{"feeler, 8.5: the disc's face carried across step 12", shownAs(t, "lining_outer_upper@front_left", 8.5), false, 210, 150, 190, []float64{246 - 9*8.5}},
 		{"inner feeler, 6.5: the disc's face carried across step 12", shownAs(t, "lining_inner_upper@front_left", 6.5), false, 210, 220, 260, []float64{104 + 330 - 246 + 9*6.5}},
+		{"blades, 0.08: the fourth pack lies across the mouth", shownAs(t, "clearance@front_left", 0.09), false, 103, 58, 260, nil},
+		{"blades, 0.08: the fifth stops at it", shownAs(t, "clearance@front_left", 0.09), false, 122, 129.8, 260, []float64{131}},
 		{"gauge, 20.63: thimble lines 15 and 10", shownAs(t, "disc_thickness@front_left", 20.63), true, 230, 155, 215,
 			[]float64{104 + 136*0.56 - 2*7.2, 104 + 136*0.56 + 3*7.2}},
 		{"gauge, 20.63: 18 to 20 mm on the sleeve", shownAs(t, "disc_thickness@front_left", 20.63), false, 173, 160, 210,

@@ -2,6 +2,7 @@ package scene
 
 import (
 	"math"
+	"strings"
 
 	"evenwear/game/draw"
 )
@@ -17,8 +18,16 @@ func (m *mount) observation() {
 	switch m.check() {
 	case "wetness", "hose_bulge":
 		m.seeHose(m.check() == "hose_bulge")
-	case "trapped_pressure":
+	case "trapped_pressure", "hose_release", "bleed_bubbles", "wet_screw":
 		m.seeBleed()
+	case "pin_boots":
+		m.seeBoots()
+	case "piston_boot", "wet_piston":
+		m.seeDustBoot(m.check() == "wet_piston")
+	case "disc_film", "disc_crack", "groove_inner", "groove_outer":
+		m.seeDisc()
+	case "bond_inner", "bond_outer", "face_inner", "face_outer":
+		m.seePad(strings.HasPrefix(m.check(), "face"))
 	case "spin":
 		m.seeWheel()
 	case "pedal_feel", "pulsation":

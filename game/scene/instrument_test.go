@@ -50,6 +50,17 @@ var shown = []play.InstrumentView{
 	{Check: "cap_vent", Kind: "observation", Marks: "As the cap turns, air whistles in; its diaphragm hung drawn down into the neck."},
 	{Check: "fluid_layers", Kind: "observation", Marks: "The sample parts: an oily layer floats on the rest, a sharp line between them."},
 	{Check: "cap_rubber", Kind: "observation", Marks: "The diaphragm is firm, and springs back into its folds from a fingertip."},
+	{Check: "clearance@front_left", Kind: "blade_feeler", Unit: "mm", Division: 0.02, Long: 0.1, Lo: 0, Hi: 1, Needle: []float64{0.09}},
+	{Check: "plate_inner@front_left", Kind: "blade_feeler", Unit: "mm", Division: 0.02, Long: 0.1, Lo: 0, Hi: 1, Pad: "inner", Needle: []float64{0.37}},
+	{Check: "turning_force@front_left", Kind: "pull_gauge", Unit: "N", Division: 10, Long: 100, Lo: 0, Hi: 500, Needle: []float64{60}},
+	{Check: "ear_outer@front_left", Kind: "pull_gauge", Unit: "N", Division: 10, Long: 100, Lo: 0, Hi: 500, Pad: "outer", Needle: []float64{180}},
+	{Check: "disc_film@front_left", Kind: "observation", Marks: "Over the shine lies a thin veil, tea-coloured, that a finger would wipe off."},
+	{Check: "groove_outer@front_left", Kind: "observation", Marks: "The nail ticks over fine rings, as over the grooves of a record."},
+	{Check: "bond_inner@front_left", Kind: "observation", Pad: "inner", Marks: "Along part of the edge a dark line opens between lining and plate."},
+	{Check: "face_inner@front_left", Kind: "observation", Pad: "inner", Marks: "The lining is matt and grainy all over, and dry to the touch."},
+	{Check: "pin_boots@front_left", Kind: "observation", Marks: "A fold is split through; behind it the pin is brown."},
+	{Check: "piston_boot@front_left", Kind: "observation", Marks: "The boot lies round the piston in one fold, all the way."},
+	{Check: "wet_piston@front_left", Kind: "observation", Marks: "Behind the lip the bore shines, and the cloth takes a faint stain."},
 	{Check: "unknown", Kind: "unknown", Unit: "bar", Division: 0.1, Long: 1, Lo: 0, Hi: 10, Needle: []float64{4.3}},
 }
 

@@ -43,7 +43,7 @@ func rollingChecks() []Check {
 			// a loose hub has pushed its pads back, gas lengthens both alike.
 			ID: "knock_back", Station: Road, Minutes: 2, Needs: []string{"clear_road"}, Cautions: noDrive, Harmful: HarmRoad,
 			Meter:   rule(-10, 100),
-			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.knockBack() },
+			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.cache.bent.get(w.knockBack) },
 		},
 	}
 }

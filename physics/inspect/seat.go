@@ -118,7 +118,7 @@ func seatChecks() []Check {
 		{
 			// Pressed with the hand until something pushes back.
 			ID: "free_travel", Station: Seat, Minutes: 1, Meter: rule(0, 160),
-			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.freeTravel() },
+			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.cache.free.get(w.freeTravel) },
 		},
 	}
 }

@@ -86,6 +86,8 @@ type worldCache struct {
 	pumped   once[float64] // [m]
 	assisted once[float64] // [m]
 	reserve  once[float64] // [m]
+	free     once[float64] // [m]
+	bent     once[float64] // [m]
 }
 
 // once is the answer of an experiment that has or has not been made.
