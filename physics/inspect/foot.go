@@ -24,6 +24,7 @@ type foot struct {
 }
 
 func (w *World) foot(engine bool) *foot {
+	w.ran = w.ran || engine
 	return &foot{m: w.Model, s: w.Rest, engine: engine, fine: w.fine}
 }
 

@@ -120,10 +120,13 @@ func (i Instance) Proper() Instance {
 	return i
 }
 
-// running are the checks whose pedal is pressed with the engine running. They
-// throw the oil up again; the minute or two at idle warm a cold engine by some
-// 5 K, which is left out.
-var running = []ID{"pedal_travel", "pedal_feel", "hold_sink", "pump_running", "pump_off", "assist", "assist_reserve", "wetness", "hose_bulge", "spin"}
+// running are the checks whose pedal is pressed with the engine running, or just
+// after. They throw the oil up again; the minute or two at idle warm a cold engine
+// by some 5 K, which is left out.
+var running = []ID{
+	"pedal_travel", "pedal_feel", "hold_sink", "pump_running", "pump_off", "assist", "assist_reserve", "free_travel",
+	"wetness", "hose_bulge", "spin", "turning_force", "wet_piston", "clearance", "wet_screw", "trapped_pressure", "hose_release", "push_piston",
+}
 
 // Undoes names the preparations that do not stand any more when this check has
 // been made.

@@ -168,6 +168,18 @@ func TestEngineThrowsTheOilUp(t *testing.T) {
 			t.Errorf("there is no check %s", id)
 		}
 	}
+	for _, inst := range Instances() {
+		if inst.PerWheel && inst.Wheel > 0 {
+			continue // each wheel as the first
+		}
+		w := world(t, physics.Condition{})
+		if _, err := w.Measure(inst); err != nil {
+			t.Fatal(err)
+		}
+		if w.ran && !slices.Contains(inst.Undoes(), rested) {
+			t.Errorf("%s runs the engine and leaves the oil where it was", inst)
+		}
+	}
 	for _, name := range []string{"drive", "stop_50"} {
 		w, err := ParseWork(name)
 		if err != nil {

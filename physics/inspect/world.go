@@ -14,6 +14,7 @@ type World struct {
 	Rest  physics.State
 	cache *worldCache // shared by the worlds of a [Memo] that are braked alike
 	fine  bool        // every step 1 ms: the reference of the tests
+	ran   bool        // an experiment had the engine running
 }
 
 // NewWorld works a condition into a car and lets it stand, engine idling, at
