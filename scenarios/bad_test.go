@@ -203,7 +203,8 @@ func TestBadNames(t *testing.T) {
 	}
 	_, err := Load(fstest.MapFS{})
 	sameSentences(t, err, []string{"catalogue.yaml: the file is missing; it lists the groups of causes and the parts",
-		"owners.yaml: the file is missing; it holds the sentences of the owners of drawn cars"})
+		"owners.yaml: the file is missing; it holds the sentences of the owners of drawn cars",
+		"pairs.yaml: the file is missing; it tells which two causes a car may have at once"})
 }
 
 func TestOverlay(t *testing.T) {

@@ -8,7 +8,7 @@ import (
 )
 
 // topNames are the names at the top of a folder of ours.
-var topNames = []string{"catalogue.yaml", "owners.yaml", "cars", "causes", "remedies", "jobs", "lessons"}
+var topNames = []string{"catalogue.yaml", "owners.yaml", "pairs.yaml", "cars", "causes", "remedies", "jobs", "lessons"}
 
 // layout refuses what stands at the top of a layer under a name that is never
 // read: a misspelt folder would be passed over without a word.

@@ -29,7 +29,7 @@ func laid(t *testing.T, names ...string) string {
 // TestLayout: what would be passed over without being read is refused where it
 // stands, with the name that was meant.
 func TestLayout(t *testing.T) {
-	const known = "; known are catalogue.yaml, owners.yaml, cars, causes, remedies, jobs, lessons"
+	const known = "; known are catalogue.yaml, owners.yaml, pairs.yaml, cars, causes, remedies, jobs, lessons"
 	for _, row := range []struct {
 		name string
 		want string

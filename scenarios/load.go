@@ -15,7 +15,7 @@ import (
 	"gopkg.in/yaml.v3"
 )
 
-//go:embed catalogue.yaml owners.yaml cars causes remedies jobs lessons
+//go:embed catalogue.yaml owners.yaml pairs.yaml cars causes remedies jobs lessons
 var embedded embed.FS
 
 // Embedded loads the library that is part of the program.
@@ -75,6 +75,9 @@ func load(layers ...layer) (*Library, error) {
 	}
 	for _, src := range folder(layers, "causes", &probs) {
 		b.cause(src)
+	}
+	if src := one(layers, "pairs.yaml", "it tells which two causes a car may have at once", &probs); src != nil {
+		b.pairs(src)
 	}
 	for _, src := range folder(layers, "remedies", &probs) {
 		b.remedy(src)

@@ -51,6 +51,7 @@ func (b *builder) job(src *source) {
 			j.Faults = append(j.Faults, f)
 		}
 	}
+	b.paired(r, o, j.Faults)
 	j.Minutes = o.number("minutes_min", "min", 5, 600)
 	j.Aim = o.number("difficulty_bits", "bits", 0, 20)
 	j.Goal = o.text("goal")

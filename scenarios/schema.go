@@ -10,7 +10,7 @@ import (
 )
 
 // SchemaKinds are the kinds of files there is a schema for.
-var SchemaKinds = []string{"job", "cause", "remedy", "lesson", "car", "catalogue", "owners"}
+var SchemaKinds = []string{"job", "cause", "remedy", "lesson", "car", "catalogue", "owners", "pairs"}
 
 // Schema is the JSON Schema (draft 2020-12) of one kind of file, for editors.
 // Nothing is written down twice: the loader itself is run over a file that holds
@@ -21,7 +21,7 @@ func (l *Library) Schema(kind string) ([]byte, error) {
 	lib.Cars, lib.Groups, lib.Causes = slices.Clip(l.Cars), slices.Clip(l.Groups), slices.Clip(l.Causes)
 	lib.Parts, lib.Remedies, lib.Jobs = slices.Clip(l.Parts), slices.Clip(l.Remedies), slices.Clip(l.Jobs)
 	b := &builder{lib: &lib}
-	load, ok := map[string]func(*source){"job": b.job, "cause": b.cause, "remedy": b.remedy, "lesson": b.lesson, "car": b.car, "catalogue": b.catalogue, "owners": b.owners}[kind]
+	load, ok := map[string]func(*source){"job": b.job, "cause": b.cause, "remedy": b.remedy, "lesson": b.lesson, "car": b.car, "catalogue": b.catalogue, "owners": b.owners, "pairs": b.pairs}[kind]
 	if !ok {
 		return nil, fmt.Errorf("there is no schema for %q; %s", clip(kind), nearestWords(kind, SchemaKinds))
 	}

@@ -120,7 +120,7 @@ func TestSchemaRefuses(t *testing.T) {
 			t.Errorf("%q: the schema takes it", change[1])
 		}
 	}
-	if _, err := library(t).Schema("jobs"); err == nil || err.Error() != `there is no schema for "jobs"; known are job, cause, remedy, lesson, car, catalogue, owners` {
+	if _, err := library(t).Schema("jobs"); err == nil || err.Error() != `there is no schema for "jobs"; known are job, cause, remedy, lesson, car, catalogue, owners, pairs` {
 		t.Error(err)
 	}
 }

@@ -13,6 +13,9 @@ type Library struct {
 	Jobs     []*Job
 	Lessons  []*Lesson
 
+	Pairs     []Pair  // causes that may be in a car at once
+	PairShare float64 // [1] of all cars have two faults
+
 	owners *Owners // of drawn cars
 }
 

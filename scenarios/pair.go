@@ -1,0 +1,130 @@
+package scenarios
+
+import (
+	"fmt"
+	"slices"
+)
+
+// A Pair is two causes that a car may have at once.
+type Pair struct {
+	Causes [2]*Cause
+	Weight float64
+	Across bool // the second sits at the other wheel of the axle; else at the same wheel, where both have one
+}
+
+// A Couple is a pair at its places.
+type Couple struct {
+	Faults [2]Fault // each at its likeliest severity; since when is open
+	Share  float64  // [1] of all cars with two faults
+}
+
+// Couples are all pairs at all their places.
+func (l *Library) Couples() []Couple {
+	total := 0.0
+	for i := range l.Pairs {
+		total += l.Pairs[i].Weight
+	}
+	var out []Couple
+	for i := range l.Pairs {
+		p := &l.Pairs[i]
+		at := p.places()
+		for _, places := range at {
+			c := Couple{Share: p.Weight / total / float64(len(at))}
+			for k := range c.Faults {
+				c.Faults[k] = Fault{Cause: p.Causes[k], Place: places[k], Severity: p.Causes[k].likeliest()}
+			}
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// places are where a pair can sit together.
+func (p *Pair) places() (out [][2]Place) {
+	for _, a := range p.Causes[0].Places {
+		for _, b := range p.Causes[1].Places {
+			wa, oneA := a.Wheel()
+			wb, oneB := b.Wheel()
+			switch {
+			case oneA && oneB && p.Across && wb != wa.Mate():
+			case oneA && oneB && !p.Across && wa != wb:
+			default:
+				out = append(out, [2]Place{a, b})
+			}
+		}
+	}
+	return out
+}
+
+// likeliest is the severity of the greatest weight, the first of equals.
+func (c *Cause) likeliest() Severity {
+	best := 0
+	for i := range c.Severities {
+		if c.Severities[i].Weight > c.Severities[best].Weight {
+			best = i
+		}
+	}
+	return c.Severities[best]
+}
+
+// pairs reads which causes may be in a car at once.
+func (b *builder) pairs(src *source) {
+	if src.node == nil {
+		return
+	}
+	r := src.r
+	o := r.object(src.node, "")
+	b.lib.PairShare = o.number("cars_share", "of 1", 0, 0.5)
+	names := ids(b.lib.Causes, func(c *Cause) string { return c.ID })
+	for _, it := range o.list("pairs", true) {
+		p := r.object(it.node, it.path)
+		pair := Pair{Weight: p.numberOr("weight_ratio", "", 0.01, 1000, 1)}
+		if n := p.get("across"); n != nil {
+			pair.Across, _ = r.yes(n, p.at("across"))
+		}
+		list := p.list("causes", true)
+		for i, c := range list {
+			at, ok := r.name(c.node, c.path, "cause", names)
+			if !ok || i > 1 {
+				continue
+			}
+			if pair.Causes[i] = b.lib.Causes[at]; pair.Causes[i].Healthy {
+				r.fail(c.node, c.path, names[at]+" is no fault", "two causes that are")
+			}
+		}
+		p.close()
+		switch {
+		case r.noted != nil:
+		case len(list) != 2:
+			r.fail(it.node, it.path, fmt.Sprintf("%d causes stand in a pair", len(list)), "two")
+		case pair.Causes[0] == nil || pair.Causes[1] == nil:
+		case pair.Causes[0] == pair.Causes[1]:
+			r.fail(it.node, it.path, "a cause is paired with itself", "two that differ")
+		case slices.ContainsFunc(b.lib.Pairs, func(q Pair) bool { return q.Causes == pair.Causes && q.Across == pair.Across }):
+			r.fail(it.node, it.path, "the pair stands twice", "once")
+		case len(pair.places()) == 0:
+			r.fail(it.node, it.path, "the two share no place", "causes of a wheel, or one of the whole car")
+		default:
+			b.lib.Pairs = append(b.lib.Pairs, pair)
+		}
+	}
+	o.close()
+}
+
+// paired refuses faults of a job that the library does not let stand together:
+// no inspector could think of them.
+func (b *builder) paired(r *reader, o *object, faults []Fault) {
+	n := o.get("faults")
+	switch {
+	case len(faults) < 2 || r.noted != nil:
+	case len(faults) > 2:
+		r.fail(n, "faults", fmt.Sprintf("%d faults stand in one car", len(faults)), "one or two")
+	case !slices.ContainsFunc(b.lib.Couples(), func(c Couple) bool { return c.is(faults[0], faults[1]) || c.is(faults[1], faults[0]) }):
+		r.fail(n, "faults", fmt.Sprintf("%s at %s and %s at %s cannot be together", faults[0].Cause.ID, faults[0].Place, faults[1].Cause.ID, faults[1].Place), "a pair of pairs.yaml, at places it allows")
+	}
+}
+
+func (c *Couple) is(a, b Fault) bool {
+	f := &c.Faults
+	return f[0].Cause == a.Cause && f[0].Place == a.Place && f[1].Cause == b.Cause && f[1].Place == b.Place
+}
