@@ -49,6 +49,7 @@ const (
 	drawTries  = 12        // cars that are thrown away before a seed is given up
 	drawnName  = "unseen_" // how the ids of drawn jobs begin
 	drawnMin   = 75        // [min] allowed
+	drawnMore  = 15        // [min] more where two faults are
 	soundLeast = 3.0       // [mm] of lining below which a car is not called sound; common practice, no source
 	mostTold   = 3         // things an owner tells at most
 	clockLeast = 18000.0   // [km] assumed, as is the greatest
@@ -124,16 +125,23 @@ func (l *Library) one(w Wish, rng *rand.Rand) (j *Job, why string) {
 		j.Car = l.Car(w.Car)
 	}
 	j.Driven = l.drawDriven(w.Ease, rng, j)
-	cause := l.drawCause(w.Causes, rng)
-	if f := drawFault(cause, w.Ease, j.Driven.PadsKm, rng); !cause.Healthy || len(f.Severity.Start)+len(f.Severity.End) > 0 {
-		j.Faults = []Fault{f}
+	sound := false
+	if len(w.Causes) == 0 && rng.Float64() < l.PairShare {
+		j.Faults = l.drawCouple(j.Driven.PadsKm, rng)
+		j.Minutes += drawnMore
+	} else {
+		cause := l.drawCause(w.Causes, rng)
+		if f := drawFault(cause, w.Ease, j.Driven.PadsKm, rng); !cause.Healthy || len(f.Severity.Start)+len(f.Severity.End) > 0 {
+			j.Faults = []Fault{f}
+		}
+		sound = cause.Healthy
 	}
 	spec := &j.Car.Spec
 	cond, err := Build(spec, j.Driven, j.Faults)
 	if err != nil {
 		return nil, "the car cannot be built: " + err.Error()
 	}
-	if cause.Healthy && leastLining(spec, &cond) < soundLeast*physics.Millimetre {
+	if sound && leastLining(spec, &cond) < soundLeast*physics.Millimetre {
 		return nil, "a sound car is worn too far"
 	}
 	im, err := look(spec, cond, j.Driven.Duty())
@@ -193,9 +201,23 @@ func drawFault(c *Cause, ease Ease, padsKm float64, rng *rand.Rand) Fault {
 	case Hard:
 		f.Severity = c.Severities[0]
 	}
-	lo, hi := min(c.SinceKm[0], padsKm), min(c.SinceKm[1], padsKm)
-	f.SinceKm = min(max(nearest(lo+float64((hi-lo)*rng.Float64()), roundKm), lo), hi)
+	f.age(padsKm, rng)
 	return f
+}
+
+// age draws for how long a fault has been there.
+func (f *Fault) age(padsKm float64, rng *rand.Rand) {
+	lo, hi := min(f.Cause.SinceKm[0], padsKm), min(f.Cause.SinceKm[1], padsKm)
+	f.SinceKm = min(max(nearest(lo+float64((hi-lo)*rng.Float64()), roundKm), lo), hi)
+}
+
+// drawCouple picks two faults that may be in a car at once.
+func (l *Library) drawCouple(padsKm float64, rng *rand.Rand) []Fault {
+	c := byWeight(l.Couples(), func(c Couple) float64 { return c.Share }, rng)
+	for i := range c.Faults {
+		c.Faults[i].age(padsKm, rng)
+	}
+	return c.Faults[:]
 }
 
 // byWeight picks one of a list by weights that are not all 0.

@@ -35,8 +35,12 @@ func TestDraw(t *testing.T) {
 			continue
 		}
 		truth := "nothing"
-		for _, f := range j.Faults {
-			truth = f.Cause.ID
+		for i, f := range j.Faults {
+			if i == 0 {
+				truth = f.Cause.ID
+				continue
+			}
+			truth += " and " + f.Cause.ID
 		}
 		causes[truth]++
 		for _, c := range j.Claims {

@@ -3,6 +3,7 @@ package scenarios
 import (
 	"fmt"
 	"slices"
+	"strings"
 )
 
 // A Pair is two causes that a car may have at once.
@@ -122,6 +123,27 @@ func (b *builder) paired(r *reader, o *object, faults []Fault) {
 	case !slices.ContainsFunc(b.lib.Couples(), func(c Couple) bool { return c.is(faults[0], faults[1]) || c.is(faults[1], faults[0]) }):
 		r.fail(n, "faults", fmt.Sprintf("%s at %s and %s at %s cannot be together", faults[0].Cause.ID, faults[0].Place, faults[1].Cause.ID, faults[1].Place), "a pair of pairs.yaml, at places it allows")
 	}
+}
+
+// Kin names the story that a couple shares with its mirror images: what mirrors
+// the first fault mirrors the second.
+func (c *Couple) Kin() string {
+	a, b := &c.Faults[0], &c.Faults[1]
+	_, side, half := a.Severity.mirrors(a.Place)
+	at := b.Place
+	if w, ok := at.Wheel(); ok {
+		_, pin, _ := strings.Cut(string(at), ".")
+		if side {
+			w = w.Mate()
+		}
+		if half {
+			pin = strings.NewReplacer("upper", "lower", "lower", "upper").Replace(pin)
+		}
+		if at = Place(w.String()); pin != "" {
+			at += Place("." + pin)
+		}
+	}
+	return Kin(a.Cause, &a.Severity, a.Place) + "+" + b.Cause.ID + "#" + b.Severity.ID + "@" + string(at)
 }
 
 func (c *Couple) is(a, b Fault) bool {

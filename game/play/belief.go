@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"evenwear/scenarios"
+	"evenwear/scoring/evidence"
 )
 
 // Counters is how many counters a learner has: one is 5 %.
@@ -191,8 +192,13 @@ func (s *Session) topPlace() (string, int) {
 	return best, most
 }
 
-// sayRow names the cause and the place of a row.
+// sayRow names the cause and the place of a row, or of two at once.
 func (s *Session) sayRow(id string) (cause, place string) {
+	if a, b, two := strings.Cut(id, evidence.And); two {
+		c, p := s.sayRow(a)
+		d, q := s.sayRow(b)
+		return s.words.Say("view.both", "one", c, "other", d), s.words.Say("view.both", "one", p, "other", q)
+	}
 	c, at, _ := strings.Cut(id, "@")
 	if k := s.desk.lib.Cause(c); k != nil {
 		return k.Name, s.sayPlace(at)

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"sync"
 
+	"evenwear/physics"
 	"evenwear/physics/inspect"
 	"evenwear/scenarios"
 	"evenwear/scoring/evidence"
@@ -72,20 +73,15 @@ func (t *table) pause() {
 }
 
 // newProblem is a car's whole question: every cause of the catalogue at every
-// place with every severity. known holds only what an inspector was told.
+// place with every severity, and every couple of causes. known holds only what an inspector was told.
 func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driven) *evidence.Problem {
 	p := &evidence.Problem{Checks: slices.Concat(inspect.Instances(), inspect.FormInstances())}
 	for _, b := range scenarios.Backgrounds() {
 		p.Background = append(p.Background, evidence.Background{ID: b})
 	}
 	p.Background = append(p.Background, evidence.Background{ID: "since_km"})
-	type sick struct {
-		cause *scenarios.Cause
-		place scenarios.Place
-		bad   scenarios.Severity
-	}
-	var faults []sick
-	total := 0.0
+	var faults [][]scenarios.Fault // of each hypothesis; since when is open
+	total, alone := 0.0, 1-lib.PairShare
 	for _, c := range lib.Causes {
 		total += c.Prior
 	}
@@ -98,31 +94,52 @@ func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driv
 			for _, v := range c.Severities {
 				p.Hypotheses = append(p.Hypotheses, evidence.Hypothesis{
 					ID: rowID(c, at) + "#" + v.ID, Row: rowID(c, at), Cause: c.ID, Place: string(at),
-					Prior: c.Prior / total / float64(len(c.Places)) * v.Weight / weights,
+					Prior: alone * c.Prior / total / float64(len(c.Places)) * v.Weight / weights,
 					Kin:   scenarios.Kin(c, &v, at),
 				})
-				faults = append(faults, sick{c, at, v})
+				faults = append(faults, []scenarios.Fault{{Cause: c, Place: at, Severity: v}})
 			}
 		}
+	}
+	for _, c := range lib.Couples() {
+		a, b := &c.Faults[0], &c.Faults[1]
+		p.Hypotheses = append(p.Hypotheses, evidence.Hypothesis{
+			ID:  rowID(a.Cause, a.Place) + "#" + a.Severity.ID + evidence.And + rowID(b.Cause, b.Place) + "#" + b.Severity.ID,
+			Row: rowID(a.Cause, a.Place), Cause: a.Cause.ID, Place: string(a.Place),
+			Also:  evidence.Also{Row: rowID(b.Cause, b.Place), Cause: b.Cause.ID, Place: string(b.Place)},
+			Prior: lib.PairShare * c.Share,
+			Kin:   c.Kin(),
+		})
+		faults = append(faults, c.Faults[:])
 	}
 	faults = slices.Clip(faults)
 	histories, memo := scenarios.NewHistories(&car.Spec), inspect.NewMemo(&car.Spec)
 	p.Build = func(h int, b []float64) (*inspect.World, error) {
-		f := faults[h]
-		driven := scenarios.Vary(known, b)
-		fault := scenarios.Fault{Cause: f.cause, Place: f.place, Severity: f.bad, SinceKm: since(f.cause, driven, b)}
-		cond, err := histories.Build(driven, fault)
+		driven, here := scenarios.Vary(known, b), slices.Clone(faults[h])
+		felt := false
+		for i := range here {
+			here[i].SinceKm = since(here[i].Cause, driven, b)
+			felt = felt || here[i].Felt(&car.Spec)
+		}
+		var cond physics.Condition
+		var err error
+		if len(here) == 1 {
+			cond, err = histories.Build(driven, here[0])
+		} else {
+			cond, err = scenarios.Build(&car.Spec, driven, here)
+		}
 		if err != nil {
 			return nil, err
 		}
-		if fault.Felt(&car.Spec) { // a car with a way of its own is like no other
+		if felt { // a car with a way of its own is like no other
 			return inspect.NewWorld(&car.Spec, cond)
 		}
 		return memo.NewWorld(cond)
 	}
 	p.Mirror = func(h, elder int, check inspect.Instance) (inspect.Instance, bool) {
-		side, half := scenarios.Image(&faults[h].bad, faults[h].place)
-		side0, half0 := scenarios.Image(&faults[elder].bad, faults[elder].place)
+		f, g := &faults[h][0], &faults[elder][0]
+		side, half := scenarios.Image(&f.Severity, f.Place)
+		side0, half0 := scenarios.Image(&g.Severity, g.Place)
 		return check.Mirrored(side != side0, half != half0), true
 	}
 	return p

@@ -15,14 +15,15 @@ func (p *Posterior) Hypotheses() []Belief {
 	return all
 }
 
-// Rows is the posterior over cause × place, in order of first appearance.
-func (p *Posterior) Rows() []Belief { return marginal(p.t.rowIDs, p.t.rowOf, p.prob) }
+// Rows is the posterior over cause × place, in order of first appearance; of two
+// faults each has half.
+func (p *Posterior) Rows() []Belief { return p.t.names.rows(p.prob) }
 
 // Causes is the posterior over causes.
-func (p *Posterior) Causes() []Belief { return marginal(p.t.causeIDs, p.t.causeOf, p.prob) }
+func (p *Posterior) Causes() []Belief { return gathered(p.Rows(), p.t.causeOfRow, p.t.causeIDs) }
 
 // Places is the posterior over places.
-func (p *Posterior) Places() []Belief { return marginal(p.t.placeIDs, p.t.placeOf, p.prob) }
+func (p *Posterior) Places() []Belief { return gathered(p.Rows(), p.t.placeOfRow, p.t.placeIDs) }
 
 // PriorRows is the prior over cause × place, in the same order as Rows.
 func (t *Table) PriorRows() []Belief {
@@ -30,36 +31,32 @@ func (t *Table) PriorRows() []Belief {
 	for h := range prior {
 		prior[h] = t.problem.Hypotheses[h].Prior
 	}
-	return marginal(t.rowIDs, t.rowOf, prior)
-}
-
-func marginal(ids []string, of []int, prob []float64) []Belief {
-	all := make([]Belief, len(ids))
-	for i, id := range ids {
-		all[i].ID = id
-	}
-	for h, g := range of {
-		all[g].P += prob[h]
-	}
-	return all
+	return t.names.rows(prior)
 }
 
 // Row is the posterior of one row; 0 when there is no such row.
 func (p *Posterior) Row(id string) float64 {
-	g := find(p.t.rowIDs, id)
-	sum := 0.0
-	for h, r := range p.t.rowOf {
-		if r == g {
-			sum += p.prob[h]
+	for _, b := range p.Rows() {
+		if b.ID == id {
+			return b.P
 		}
 	}
-	return sum
+	return 0
 }
 
-// Top is the likeliest row; of equals the first.
+// Classes is the posterior over what is wrong: one row, or two with [And] between.
+func (p *Posterior) Classes() []Belief {
+	all := beliefs(p.t.classIDs)
+	for h, c := range p.t.classOf {
+		all[c].P += p.prob[h]
+	}
+	return all
+}
+
+// Top is the likeliest of [Posterior.Classes]; of equals the first.
 func (p *Posterior) Top() Belief {
 	var top Belief
-	for _, b := range p.Rows() {
+	for _, b := range p.Classes() {
 		if b.P > top.P {
 			top = b
 		}
@@ -98,11 +95,12 @@ func (p *Posterior) Surprise() float64 {
 	return best
 }
 
-// Bits is log₂ of posterior over prior of the given rows together.
+// Bits is log₂ of posterior over prior of one row being all that is wrong, or of
+// two being wrong at once.
 func (p *Posterior) Bits(rows ...string) float64 {
 	now, was := 0.0, 0.0
-	for h, r := range p.t.rowOf {
-		if find(rows, p.t.rowIDs[r]) >= 0 {
+	for h, c := range p.t.classOf {
+		if p.t.exactly(c, rows) {
 			now += p.prob[h]
 			was += p.t.problem.Hypotheses[h].Prior
 		}

@@ -33,8 +33,7 @@ func (t *Table) Bent(change func(h int, inst inspect.Instance, f Fit) Fit) *Tabl
 // like is a table about the same without anything computed.
 func (t *Table) like(p *Problem) *Table {
 	return &Table{problem: p, points: t.points, probes: t.probes, order: t.order, checks: t.checks,
-		rows: make([]atomic.Pointer[tableRow], len(t.rows)), rowOf: t.rowOf, causeOf: t.causeOf, placeOf: t.placeOf,
-		rowIDs: t.rowIDs, causeIDs: t.causeIDs, placeIDs: t.placeIDs, causeOfRow: t.causeOfRow, placeOfRow: t.placeOfRow}
+		rows: make([]atomic.Pointer[tableRow], len(t.rows)), names: t.names}
 }
 
 // Part is a table of some of t's hypotheses with what t holds of them now:

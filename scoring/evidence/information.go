@@ -138,8 +138,8 @@ type Info struct {
 	Bound float64 // [bit] how far off it may be because unlikely hypotheses were left out
 }
 
-// RowBits is what a check would tell about cause and place together.
-func (p *Posterior) RowBits(inst inspect.Instance) (Info, error) { return p.info(inst, p.t.rowOf) }
+// RowBits is what a check would tell about cause and place together, or about both of two.
+func (p *Posterior) RowBits(inst inspect.Instance) (Info, error) { return p.info(inst, p.t.classOf) }
 
 // CauseBits is what a check would tell about the cause.
 func (p *Posterior) CauseBits(inst inspect.Instance) (Info, error) { return p.info(inst, p.t.causeOf) }
@@ -154,7 +154,7 @@ func (p *Posterior) info(inst inspect.Instance, groupOf []int) (Info, error) {
 		return Info{}, errNotComputed(inst)
 	}
 	s.gather(&s.f)
-	return Info{Bits: s.bits(s.f.bins), Bound: s.bound(len(p.t.rowIDs))}, nil
+	return Info{Bits: s.bits(s.f.bins), Bound: s.bound(len(p.t.classIDs))}, nil
 }
 
 // bound is δ·log₂ n + H(δ).
@@ -174,7 +174,7 @@ type Worth struct {
 // All judges every check of the problem, in its order, by what it would tell
 // about cause × place.
 func (p *Posterior) All() []Worth {
-	s := p.scout(p.t.rowOf)
+	s := p.scout(p.t.classOf)
 	all := make([]Worth, 0, len(p.t.checks))
 	for c, inst := range p.t.problem.Checks {
 		w := Worth{Check: inst}

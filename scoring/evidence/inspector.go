@@ -93,7 +93,7 @@ func (p *Posterior) Next(prices *Prices, minutes float64) (inspect.Instance, flo
 }
 
 func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (best int, bits float64) {
-	s := p.scout(p.t.rowOf)
+	s := p.scout(p.t.classOf)
 	single := make([]float64, len(p.t.checks))
 	best = -1
 	rate := 0.0

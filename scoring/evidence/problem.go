@@ -6,15 +6,30 @@ import (
 	"evenwear/physics/inspect"
 )
 
-// A Hypothesis is one cause at one place with one severity. Row is the cause ×
-// place it belongs to: the unit of belief and of marks.
+// A Hypothesis is one cause at one place with one severity, or two of them in one
+// car. Row is the cause × place it belongs to: the unit of belief and of marks.
 type Hypothesis struct {
 	ID    string // "pins_dry@front_left#200"
 	Row   string // "pins_dry@front_left"
 	Cause string
 	Place string
+	Also  Also    // the second fault of a car that has two
 	Prior float64 // [1] the priors of a problem sum to 1
 	Kin   string  // those of one kin share work: they are computed in turn, not at the same time; empty: none
+}
+
+// An Also is the row of a second fault; without a row there is none.
+type Also struct{ Row, Cause, Place string }
+
+// And parts the rows of a hypothesis of two faults in the id of what is believed.
+const And = " + "
+
+// classID names what a hypothesis says is wrong: its row, or both of its rows.
+func (h *Hypothesis) classID() string {
+	if h.Also.Row == "" {
+		return h.Row
+	}
+	return h.Row + And + h.Also.Row
 }
 
 // A Background is one thing an inspector cannot know, as a standard normal

@@ -24,10 +24,7 @@ type Table struct {
 	columns atomic.Pointer[columns]    // of the rows that were judged last
 	filling sync.Mutex                 // one Fill or Ensure at a time
 
-	rowOf, causeOf, placeOf []int // hypothesis -> group
-	rowIDs                  []string
-	causeIDs, placeIDs      []string
-	causeOfRow, placeOfRow  []int
+	names
 }
 
 // A tableRow is what is known of one hypothesis. It is immutable.
@@ -60,15 +57,7 @@ func NewTable(p *Problem) (*Table, error) {
 		t.checks = append(t.checks, c)
 	}
 	for i := range n {
-		h := &p.Hypotheses[i]
-		r := group(&t.rowIDs, h.Row)
-		t.rowOf = append(t.rowOf, r)
-		t.causeOf = append(t.causeOf, group(&t.causeIDs, h.Cause))
-		t.placeOf = append(t.placeOf, group(&t.placeIDs, h.Place))
-		if r == len(t.causeOfRow) {
-			t.causeOfRow = append(t.causeOfRow, t.causeOf[i])
-			t.placeOfRow = append(t.placeOfRow, t.placeOf[i])
-		}
+		t.names.add(&p.Hypotheses[i])
 	}
 	t.order = p.order()
 	return t, nil

@@ -6,8 +6,8 @@ import (
 	"evenwear/physics/inspect"
 )
 
-// DecisionGain is the worth of a check: loss[a][row] is what act a costs when row is true, rows in
-// the order of [Posterior.Rows], and the gain is how much the least expected
+// DecisionGain is the worth of a check: loss[a][class] is what act a costs when class is true, in
+// the order of [Posterior.Classes], and the gain is how much the least expected
 // loss falls when the check is made first: never negative, and 0 for a check
 // none of whose outcomes changes the best act, however many bits it tells.
 //
@@ -18,11 +18,11 @@ func (p *Posterior) DecisionGain(inst inspect.Instance, loss [][]float64) (float
 		return 0, err
 	}
 	for a := range loss {
-		if len(loss[a]) != len(p.t.rowIDs) {
-			return 0, fmt.Errorf("evidence: act %d has losses for %d rows; there are %d", a, len(loss[a]), len(p.t.rowIDs))
+		if len(loss[a]) != len(p.t.classIDs) {
+			return 0, fmt.Errorf("evidence: act %d has losses for %d classes; there are %d", a, len(loss[a]), len(p.t.classIDs))
 		}
 	}
-	s := p.scout(p.t.rowOf)
+	s := p.scout(p.t.classOf)
 	if len(loss) == 0 {
 		return 0, nil
 	}
