@@ -6,6 +6,7 @@ const (
 	cycleShortest = 20.0   // [km]
 	cycleLongest  = 250.0  // [km]
 	jetShare      = 0.6    // [1] discharge coefficient of a leak's orifice
+	cycleTries    = 8      // repetitions of one cycle
 	waitPressure  = 1e6    // [Pa] foot resting on the brake at a halt; assumed
 	waitTime      = 12.0   // [s] a halt lasts; assumed
 	seizedPin     = 2000.0 // [N] sliding force from which a pin keeps its anchor: no brake moves it
@@ -21,8 +22,8 @@ const (
 // equal condition are computed once. Most cycles are taken by the trend of those
 // computed; see [trip.drive].
 //
-// What grows with the months, at the duty's kilometres a month, is taken in turns
-// with the wear; see [Condition.Age].
+// What grows with the months, at the duty's kilometres a month, is in every cycle
+// as it is in its middle; see [Condition.Age].
 //
 // Error: below 1 % of any lining, against every stop computed by itself; both
 // halves of the method are of second order and estimate their error.
@@ -39,20 +40,13 @@ func Drive(spec *Spec, cond Condition, duty Duty, km float64) (Condition, error)
 type accuracy struct {
 	rounds int  // in which a wheel takes a cycle at least; its tolerance falls with the square
 	leap   bool // take cycles by their trend
+	solves *int // counts the corners solved, unless nil
 }
 
 // drive is Drive as finely as fine says.
 func drive(spec *Spec, cond Condition, duty Duty, km float64, fine accuracy) (Condition, error) {
 	cond.polish(&duty, km)
-	if !cond.ages() {
-		return steady(spec, cond, duty, km, fine)
-	}
-	return ageing(spec, cond, duty, km, fine)
-}
-
-// steady wears a car whose parts do not age on the way.
-func steady(spec *Spec, cond Condition, duty Duty, km float64, fine accuracy) (Condition, error) {
-	d := trip{spec: spec, duty: &duty, fine: fine}
+	d := trip{spec: spec, duty: &duty, fine: fine, cond: &cond}
 	for w := range Wheel(NumWheels) {
 		if mate := w.Mate(); mate < w && cond.Wheels[w] == cond.Wheels[mate] {
 			d.same[w] = d.same[mate]
@@ -63,7 +57,8 @@ func steady(spec *Spec, cond Condition, duty Duty, km float64, fine accuracy) (C
 		if err := d.wheels[d.count].begin(spec, &cond, w); err != nil {
 			return cond, err
 		}
-		d.wheels[d.count].rounds = fine.rounds
+		d.wheels[d.count].rounds, d.wheels[d.count].solves = fine.rounds, fine.solves
+		d.from[d.count] = d.wheels[d.count].slow()
 		d.count++
 	}
 	if often := d.sort(); often > 0 && km > 0 {
@@ -71,10 +66,14 @@ func steady(spec *Spec, cond Condition, duty Duty, km float64, fine accuracy) (C
 		cycles := max(1, math.Round(km/each))
 		d.way = km / cycles
 		d.base = d.secondRarest()
+		aged := cond
+		aged.Age(km / duty.monthly())
+		d.ages = aged.Wheels != cond.Wheels
 		if err := d.drive(cycles); err != nil {
 			return cond, err
 		}
 	}
+	cond.Age(km / duty.monthly())
 	leaked := 0.0
 	for w := range Wheel(NumWheels) {
 		d.wheels[d.same[w]].end(&cond.Wheels[w])
@@ -104,6 +103,9 @@ type trip struct {
 	spec     *Spec
 	duty     *Duty
 	fine     accuracy
+	cond     *Condition      // as the trip began
+	from     [NumWheels]slow // the same of each distinct wheel
+	ages     bool            // wheels change with the months alone
 	wheels   [NumWheels]wornWheel
 	count    int            // distinct wheels
 	same     [NumWheels]int // index of each wheel's twin in wheels
@@ -144,20 +146,48 @@ func (d *trip) secondRarest() int {
 	return int(max(1, min(roundsBase, n)))
 }
 
-// cycle drives one cycle.
+// cycle drives one cycle: again, until the brakes are as hot in it as it makes them
+// and all stops brake as wanted.
 func (d *trip) cycle() error {
 	if d.pressure == [4]float64{} {
 		if err := d.begin(); err != nil {
 			return err
 		}
 	}
-	for i := range d.count {
-		if err := d.wheels[i].cycle(d); err != nil {
-			return err
+	start := d.wheels
+	for tries := 0; ; tries++ {
+		for i := range d.count {
+			if err := d.wheels[i].cycle(d); err != nil {
+				return err
+			}
+		}
+		settled := d.aim()
+		for i := range d.count {
+			settled = d.wheels[i].tune(d, &start[i]) && settled
+		}
+		if settled || tries == cycleTries {
+			return nil
+		}
+		for i := range d.count {
+			d.wheels[i].again(&start[i])
 		}
 	}
-	d.aim()
-	return nil
+}
+
+// age makes every wheel what it is some cycles after the trip began.
+func (d *trip) age(cycles float64) {
+	if !d.ages {
+		return
+	}
+	aged := *d.cond
+	aged.Age(cycles * d.way / d.duty.monthly())
+	for i := range d.count {
+		w := &d.wheels[i]
+		worn := w.cond
+		w.cond = aged.Wheels[w.wheel]
+		w.cond.Wear, w.cond.DiscWear = worn.Wear, worn.DiscWear
+		w.corner = NewCorner(w.spec, &w.cond, w.corner.name)
+	}
 }
 
 // between is how far the car goes between two stops [m].

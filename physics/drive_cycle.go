@@ -1,62 +1,83 @@
 package physics
 
-import "math"
+import (
+	"math"
+
+	"evenwear/physics/exact"
+)
 
 const (
-	roundTolerance = 3e-3 // [1] of a cycle's greatest wear, by which its rounds may err
+	roundTolerance = 5e-3 // [1] of a cycle's greatest wear, by which its rounds may err
 	roundsBase     = 16   // rounds a cycle is first cut into at most
 	roundsMost     = 128  // at which nearly every stop stands alone
 	lumpOften      = 2.0  // stops of a class in a round from which on they are mingled with others
-	warmClose      = 0.02 // [1] of the rate of wear, by which a cycle's temperature may be off
-	warmTries      = 6
+	warmClose      = 0.01 // [1] of the rate of wear, by which a cycle's temperature may be off
+	decayLeast     = 1e-3 // [1] below which decay is taken as linear
+	dragCoarse     = 0.1
 	dragWorth      = 0.03 // [1] of what a lump's stops wear, below which its drag is taken as constant
 )
 
 // cycle takes one wheel through a cycle at the car's pressures, in rounds.
 //
 // A round holds its share of every class; a class with fewer stops than there
-// are rounds comes in as many rounds as it has stops. One round does for a wheel
-// that hardly drags. One that does gets at least as many as the second rarest
-// class has stops, since a hard stop sets the drag which the softer ones after it
-// wear away, and twice as many until the estimate of [wornWheel.lumps] is small.
-// A cycle is also repeated until it is as hot as it makes itself, half of the
-// difference at a time since a hot lining wears itself free.
+// are rounds comes in as many rounds as it has stops.
 func (w *wornWheel) cycle(d *trip) error {
-	start := *w
-	base := d.base * d.fine.rounds
-	tolerance := roundTolerance / float64(d.fine.rounds*d.fine.rounds)
-	for tries := 0; ; {
-		w.work, w.slip, w.drags, w.torque = 0, 0, false, [4]float64{}
-		for round := range w.rounds {
-			if err := w.round(d, round); err != nil {
-				return err
-			}
+	w.work, w.slip, w.drags, w.torque = 0, 0, false, [4]float64{}
+	for round := range w.rounds {
+		if err := w.round(d, round); err != nil {
+			return err
 		}
-		allowed := tolerance * w.since(&start)
-		rounds := w.rounds
-		if rounds < base && w.drags {
-			rounds = base
-		} else if rounds >= base && rounds < roundsMost && w.slip > allowed {
-			rounds = min(roundsMost, 2*rounds)
-		}
-		mean := float64((w.mean + w.warmth(d.duty, d.way*Kilometre, d.spec.Body.TyreRadius)) / 2)
-		hotter := math.Abs(hotWear(mean)/hotWear(w.mean)-1) > warmClose
-		if rounds == w.rounds && (!hotter || tries == warmTries) {
-			w.mean = mean
-			if rounds > base && 6*w.slip < allowed { // half as many err by four times as much
-				w.rounds /= 2
-			} else if rounds == base && !w.drags {
-				w.rounds = d.fine.rounds
-			}
-			break
-		}
-		if rounds == w.rounds {
-			tries++
-		}
-		*w = start
-		w.rounds, w.mean = rounds, mean
 	}
 	return nil
+}
+
+// tune chooses rounds and temperature after a cycle begun at start, and tells
+// whether those it was taken with will do.
+//
+// One round does for a wheel that hardly drags. One that does gets at least as
+// many as the second rarest class has stops, since a hard stop sets the drag which
+// the softer ones after it wear away, and twice as many until the estimate of
+// [wornWheel.lumps] is small.
+func (w *wornWheel) tune(d *trip, start *wornWheel) (settled bool) {
+	base := d.base * d.fine.rounds
+	allowed := roundTolerance / float64(d.fine.rounds*d.fine.rounds) * w.since(start)
+	settled = true
+	// At less than base rounds: what they err by is a part of it only, so a tenth.
+	coarse := float64(w.rounds*w.rounds) * w.slip
+	switch drags := w.drags || coarse > allowed/10; {
+	case w.rounds < base && drags:
+		w.rounds, settled = base, false
+	case w.rounds >= base && w.rounds < roundsMost && w.slip > allowed && allowed > 0:
+		w.rounds, settled = min(roundsMost, 2*w.rounds), false
+	case w.rounds > base && 12*w.slip < allowed: // half as many err by four times as much, or more
+		w.rounds /= 2
+	case w.rounds == base && !drags:
+		w.rounds = d.fine.rounds
+	}
+	mean := w.warm(w.warmth(d.duty, d.way*Kilometre, d.spec.Body.TyreRadius))
+	if math.Abs(hotWear(mean)/hotWear(w.mean)-1) > warmClose {
+		settled = false
+	}
+	w.mean = mean
+	return settled
+}
+
+// again goes back to start, but keeps what has been learned since.
+func (w *wornWheel) again(start *wornWheel) {
+	was := *w
+	*w = *start
+	w.rounds, w.mean, w.tried, w.warming = was.rounds, was.mean, was.tried, was.warming
+}
+
+// warm is the temperature [°C] to try after a cycle at w.mean that makes itself
+// as hot as made: the secant's root through the latest two, at first half way, as
+// a hotter lining drags less.
+func (w *wornWheel) warm(made float64) float64 {
+	if by := w.mean - w.tried[0]; w.tried != [2]float64{} && math.Abs(by) > 1 {
+		w.warming = max(-4, min(0.5, (made-w.tried[1])/by))
+	}
+	w.tried = [2]float64{w.mean, made}
+	return w.mean + (made-w.mean)/(1-w.warming)
 }
 
 // since is the greatest wear of a half pad since start [m].
@@ -142,10 +163,9 @@ func (w *wornWheel) lumps(d *trip, group []lump) error {
 	}
 	rest, work, cond, gap := w.rest, w.work, w.cond, w.corner.gap
 	w.wear(group, &first)
-	// A few stops of a class that is not the most frequent change nothing.
-	if group[0].number >= lumpOften || group[0].class == d.order[0] {
-		drags := worthLooking(group, &first)
-		w.drags = w.drags || drags
+	drags := worthLooking(group, &first, dragWorth)
+	if often := group[0].number >= lumpOften || group[0].class == d.order[0]; often || drags {
+		w.drags = w.drags || often && worthLooking(group, &first, dragCoarse)
 		if err := w.look(group, &second, drags); err != nil {
 			return err
 		}
@@ -166,7 +186,7 @@ func (w *wornWheel) lumps(d *trip, group []lump) error {
 }
 
 // worthLooking tells whether drag wears enough to follow how it changes.
-func worthLooking(group []lump, at *phase) bool {
+func worthLooking(group []lump, at *phase, share float64) bool {
 	stops, drag := 0.0, 0.0
 	for l := range group {
 		for i := range 2 {
@@ -176,7 +196,7 @@ func worthLooking(group []lump, at *phase) bool {
 			}
 		}
 	}
-	return drag > dragWorth*stops
+	return drag > share*stops
 }
 
 // between sets a to the mean of both and returns how far Heun's rule is from the
@@ -188,16 +208,27 @@ func (w *wornWheel) between(a, b *[2][2]float64) (errs float64) {
 				x := b[i][j] - a[i][j]
 				errs = max(errs, x*x/(6*n))
 			}
-			a[i][j] = (a[i][j] + b[i][j]) / 2
+			if x := 1 - b[i][j]/a[i][j]; a[i][j] > 0 && x > decayLeast {
+				a[i][j] *= (1 - exact.Exp(-x)) / x
+			} else {
+				a[i][j] = (a[i][j] + b[i][j]) / 2
+			}
 		}
 	}
 	return errs
 }
 
-// look presses and, if asked, releases the wheel once in every class of a group, without wear.
+// look presses and, if asked, releases the wheel once in every class of a group.
+// Each class finds what one stop of the one before it has worn; after that the
+// wear is as it was.
 func (w *wornWheel) look(group []lump, at *phase, drag bool) error {
+	work, cond, gap := w.work, w.cond, w.corner.gap
 	for i := range group {
 		l := &group[i]
+		if i > 0 && drag {
+			w.takeOff(&at.press[i-1], group[i-1].pressed/group[i-1].number)
+			w.takeOff(&at.drag[i-1], group[i-1].dragged/group[i-1].number)
+		}
 		s, f, err := w.settle(w.rest, &CornerLoad{Pressure: l.pressure}, &w.seen[l.class][0])
 		if err != nil {
 			return err
@@ -209,6 +240,7 @@ func (w *wornWheel) look(group []lump, at *phase, drag bool) error {
 			}
 		}
 	}
+	w.work, w.cond, w.corner.gap = work, cond, gap
 	return nil
 }
 

@@ -3,11 +3,11 @@ package physics
 import "math"
 
 const (
-	leapError  = 0.02  // [1] by which a cycle's wear may miss what was foreseen
-	leapTrust  = 0.4   // [1] by which a cycle's wear may change on the way
-	leapSmall  = 0.1   // [1] of a wheel's greatest wear, below which a half pad's trend does not count
-	leapGrowth = 3.0   // [1] of a leap over the one before
-	leapExact  = 1e-12 // [1] below which a difference is rounding
+	leapError  = 1e-3 // [1] of what has worn off, by which a leap may be wrong
+	leapSmall  = 0.05 // [1] of a wheel's greatest wear, below which a half pad's trend does not count
+	leapGrowth = 3.0  // [1] of a leap over the one before
+	leapSafe   = 0.8  // [1] of the longest leap that the estimate would allow
+	leapExact  = 1e-3 // [1] of the error allowed, below which it tells nothing
 )
 
 // slow is what has worn off a wheel [m] and leaked from it [m³].
@@ -32,13 +32,14 @@ func (w *wornWheel) ends() [2]float64 {
 
 // pace is how far everything slow moved in one cycle, about the time of its middle.
 type pace struct {
-	by [NumWheels]slow
+	at float64         // [cycles]
+	by [NumWheels]slow // [m/cycle], [m³/cycle]
+	x  [NumWheels]slow // where it was at that time, [m], [m³]
 	// How far the pins slid in a cycle since the measurement before, beyond what
-	// the outer pad wore; and whether they did not at all. What a leap got wrong
-	// they settle afresh, so only the whole way from end to end tells.
-	slip  [NumWheels][2]float64
-	stuck [NumWheels][2]bool
-	at    float64 // cycles
+	// the outer pad wore, and in this cycle alone; and whether they did not at all.
+	slip, own [NumWheels][2]float64
+	stuck     [NumWheels][2]bool
+	slid      [NumWheels][2]float64 // in this cycle alone
 }
 
 // move moves everything slow, and along with it what every cycle settles afresh:
@@ -49,10 +50,10 @@ func (w *wornWheel) move(by *slow, m float64, slip [2]float64, stuck [2]bool) {
 	was, ends := w.corner.gap, w.ends()
 	w.leaked += by[0]
 	for i := range 2 {
-		disc := max(0, by[slowDisc+i])
+		disc := by[slowDisc+i]
 		c.DiscWear[i] += disc
 		for j := range 2 {
-			worn := min(max(0, by[slowWear+2*i+j]), max(0, w.spec.LiningNew-c.Wear[i][j]))
+			worn := min(by[slowWear+2*i+j], max(0, w.spec.LiningNew-c.Wear[i][j]))
 			c.Wear[i][j] += worn
 			w.corner.gap[i][j] += worn + disc
 		}
@@ -73,20 +74,26 @@ func (w *wornWheel) move(by *slow, m float64, slip [2]float64, stuck [2]bool) {
 
 // drive drives so many cycles.
 //
-// Wear and pins move by Δ in a cycle, and Δ changes by a slope from one cycle
-// computed to the next. A leap takes m cycles by Δ, or on that line (the rule of
-// Adams and Bashforth, of second order), whichever foresaw the latest cycle
-// better; then the next cycle is computed. By how much its wear misses what was
-// foreseen estimates the error: above twice [leapError] the leap is taken back
-// and a shorter one tried. A leap ends before a lining is through.
+// Wear and pins move by a pace in a cycle. A leap takes m cycles by how the pace
+// has been changing, see [trend]; then the next cycle is computed, and the leap
+// corrected by what that one has shown (predictor and corrector of second order).
+// How far the two are apart estimates the error: where that is above [leapError] of
+// what has worn off, the leap is taken back and a shorter one tried. A leap ends
+// before a lining is through.
 func (d *trip) drive(cycles float64) error {
-	t := trend{fine: leapError / float64(d.fine.rounds*d.fine.rounds)}
+	t := trend{allowed: leapError / float64(d.fine.rounds*d.fine.rounds)}
 	leap := 0.0
 	for done := 0.0; done < cycles; {
 		kept := *d
 		leap = max(0, math.Floor(min(leap, cycles-done-1, d.through(&t.now))))
-		if leap > 0 {
-			if err := d.follow(func() { d.leap(&t, done, leap) }); err != nil {
+		if leap > 0 || d.ages {
+			if err := d.follow(func() {
+				for i := range d.count {
+					by := t.foresee(i, leap)
+					d.wheels[i].move(&by, leap, t.now.slip[i], t.now.stuck[i])
+				}
+				d.age(done + leap + 0.5)
+			}); err != nil {
 				return err
 			}
 		}
@@ -96,71 +103,20 @@ func (d *trip) drive(cycles float64) error {
 		}
 		next := d.pace(&kept, &before, leap)
 		next.at = done + leap + 0.5
-		if miss := t.miss(d, &next); leap > 0 && miss > 2*t.fine {
-			*d = kept
-			leap *= min(0.5, math.Sqrt(t.fine/miss))
+		was := t
+		miss, grow := t.add(d, &next, leap)
+		if leap > 0 && miss > 1 {
+			*d, t = kept, was
+			leap *= min(0.5, math.Sqrt(1/miss))
 			continue
 		}
 		done += leap + 1
-		leap = t.add(d, &next)
+		leap = grow
 		if !d.fine.leap {
 			leap = 0
 		}
 	}
 	return nil
-}
-
-// A trend is the two latest cycles computed and how to go on from them.
-type trend struct {
-	last, now pace
-	known     int
-	slope     float64 // [1/cycle] of now over last; 0 takes now as it is
-	fine      float64 // [1] by which a cycle may miss what was foreseen
-}
-
-// differ is how far the next cycle is from now, or from the line through last and now.
-func (t *trend) differ(d *trip, next *pace, slope float64) (miss float64) {
-	far := slope * (next.at - t.now.at)
-	for i := range d.count {
-		miss = max(miss, differ(&t.last.by[i], &t.now.by[i], &next.by[i], far))
-	}
-	return miss
-}
-
-// miss is how far the next cycle is from what was foreseen.
-func (t *trend) miss(d *trip, next *pace) float64 { return t.differ(d, next, t.slope) }
-
-// add takes the next cycle in and returns how many cycles may be leaped then:
-// the error of Δ as it is grows with the way, that of the line with its square.
-func (t *trend) add(d *trip, next *pace) float64 {
-	step := next.at - t.now.at
-	level, line := t.differ(d, next, 0), math.Inf(1)
-	if t.known > 1 {
-		line = t.differ(d, next, 1/(t.now.at-t.last.at))
-	}
-	t.last, t.now = t.now, *next
-	t.slope = 0
-	if t.known++; t.known < 2 {
-		return 0
-	}
-	grow := t.fine / max(level, leapExact)
-	if g := min(math.Sqrt(t.fine/max(line, leapExact)), leapTrust/max(level, leapExact)); g > grow {
-		grow, t.slope = g, 1/step
-	}
-	return float64(step*min(leapGrowth, grow)) - 1
-}
-
-// leap moves all wheels by m cycles.
-func (d *trip) leap(t *trend, done, m float64) {
-	// The mean of the line over the leap lies this far ahead of now.
-	ahead := t.slope * (done + float64(m/2) - t.now.at)
-	for i := range d.count {
-		var by slow
-		for k, now := range t.now.by[i] {
-			by[k] = m * (now + float64(ahead*(now-t.last.by[i][k])))
-		}
-		d.wheels[i].move(&by, m, t.now.slip[i], t.now.stuck[i])
-	}
 }
 
 // pace measures the cycle that led here from before, and the pins' way of a leap
@@ -171,9 +127,12 @@ func (d *trip) pace(kept, before *trip, m float64) (p pace) {
 		start := from.slow()
 		for k, end := range w.slow() {
 			p.by[i][k] = end - start[k]
+			p.x[i][k] = (end + start[k]) / 2
 		}
-		was := old.ends()
+		was, began := old.ends(), from.ends()
 		for k, is := range w.ends() {
+			p.slid[i][k] = w.rest.PinAnchor[k] - from.rest.PinAnchor[k]
+			p.own[i][k] = p.slid[i][k] - (is - began[k])
 			slid := w.rest.PinAnchor[k] - old.rest.PinAnchor[k]
 			p.stuck[i][k] = slid == 0
 			p.slip[i][k] = (slid - (is - was[k])) / (m + 1)
@@ -195,18 +154,4 @@ func (d *trip) through(now *pace) float64 {
 		}
 	}
 	return m
-}
-
-// differ is how much the wear of a half pad in the next cycle differs from the
-// line through last and now, far times their distance ahead, as a share of itself.
-func differ(last, now, next *slow, far float64) (miss float64) {
-	most := 0.0
-	for k := slowWear; k < len(now); k++ {
-		most = max(most, now[k], next[k])
-	}
-	for k := slowWear; k < len(now) && most > 0; k++ {
-		line := now[k] + float64(far*(now[k]-last[k]))
-		miss = max(miss, math.Abs(next[k]-line)/max(now[k], next[k], leapSmall*most))
-	}
-	return miss
 }

@@ -1,9 +1,15 @@
 package physics
 
-import "math"
+import (
+	"math"
+
+	"evenwear/physics/exact"
+)
 
 const (
 	driveCeiling = 16e6 // [Pa] what a leg gives at most; a car that needs more brakes less
+	aimShare     = 0.8
+	aimClose     = 0.01
 	driveClose   = 2e-4 // [1] of the wanted force
 )
 
@@ -59,10 +65,10 @@ func (d *trip) probe(class int, p float64) (torque float64, err error) {
 	return torque, nil
 }
 
-// aim corrects every pressure by what the last cycle's stops lacked, half of it:
-// a harder stop leaves more drag and wear for the next, and corrected in full the
-// pressure of a stuck piston swings from cycle to cycle.
-func (d *trip) aim() {
+// aim corrects every pressure by what the last cycle's stops lacked and tells
+// whether they lacked next to nothing.
+func (d *trip) aim() (settled bool) {
+	settled = true
 	for class := range d.duty.Stops {
 		torque := 0.0
 		for i := range d.count {
@@ -70,9 +76,12 @@ func (d *trip) aim() {
 		}
 		if torque > 0 {
 			got := torque / (d.duty.Stops[class].PerThousandKm * d.way / 1000 * d.spec.Body.TyreRadius)
-			d.pressure[class] = min(driveCeiling, d.pressure[class]*min(2, max(0.5, math.Sqrt(d.want(class)/got))))
+			was := d.pressure[class]
+			d.pressure[class] = min(driveCeiling, was*min(2, max(0.5, exact.Pow(d.want(class)/got, aimShare))))
+			settled = settled && math.Abs(d.pressure[class]-was) <= aimClose*was
 		}
 	}
+	return settled
 }
 
 // follow calls a change of the wheels and corrects every pressure for it, so

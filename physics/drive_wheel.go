@@ -2,24 +2,29 @@ package physics
 
 import "math"
 
-// releaseSteps are the settlings of one release: let go, a turn to re-establish
-// the drag, and one to measure it.
+// releaseSteps are the settlings of one release at most: let go, a turn to
+// re-establish the drag, and one to measure it.
 const releaseSteps = 3 + len(turnCosines)
 
 // turnCosines is a turn of the disc in steps of 60°, ending where it began.
 var turnCosines = [6]float64{0.5, -0.5, -1, -0.5, 0.5, 1}
 
+const turnEven = 0.9 // [1] of a half pad's greatest force in a turn, by which it may change
+
 // wornWheel is one distinct wheel of a trip.
 type wornWheel struct {
-	wheel  Wheel
-	count  int // wheels in the same condition
-	spec   *CornerSpec
-	cond   WheelCondition
-	corner Corner
-	rest   CornerState // released
-	mean   float64     // [°C] of the disc
-	leaked float64     // [m³]
-	rounds int         // in which it takes a cycle
+	wheel   Wheel
+	count   int // wheels in the same condition
+	spec    *CornerSpec
+	cond    WheelCondition
+	corner  Corner
+	rest    CornerState // released
+	mean    float64     // [°C] of the disc
+	leaked  float64     // [m³]
+	rounds  int         // in which it takes a cycle
+	solves  *int        // counts [wornWheel.settle], unless nil
+	tried   [2]float64  // [°C] the mean last tried and what came of it
+	warming float64     // [1] slope of the one over the other
 
 	// Of the present cycle:
 	work   float64    // [J] of friction
@@ -33,7 +38,7 @@ type wornWheel struct {
 // begin settles a wheel as it stands before the trip.
 func (w *wornWheel) begin(spec *Spec, cond *Condition, wheel Wheel) error {
 	c := spec.Corner(wheel)
-	*w = wornWheel{wheel: wheel, count: 1, spec: c, cond: cond.Wheels[wheel], mean: roomAir, rounds: 1}
+	*w = wornWheel{wheel: wheel, count: 1, spec: c, cond: cond.Wheels[wheel], mean: roomAir, rounds: 1, warming: -1}
 	w.corner = NewCorner(c, &w.cond, wheel.String())
 	var err error
 	w.rest, err = Released(c, &w.cond, wheel.String())
@@ -88,6 +93,9 @@ func (w *wornWheel) settle(s CornerState, load *CornerLoad, g *glimpse) (CornerS
 		s.X = g.x + (outer - g.outer) + (inner - g.inner)
 		s.Tilt, s.Bridge = g.tilt, g.bridge
 	}
+	if w.solves != nil {
+		*w.solves++
+	}
 	s, f, err := w.corner.Settle(s, load)
 	*g = glimpse{s.X, s.Y, s.Tilt, s.Bridge, inner, outer, true}
 	return s, f, err
@@ -111,23 +119,29 @@ func (w *wornWheel) press(class int, p float64) (float64, error) {
 
 // release lets go from a pressed state and turns the disc, once to re-establish
 // the drag and once to measure it: the mean force of each half over a turn [N].
+// Where the turn only bends the caliper and takes no half pad off the disc, force
+// follows the disc's place, and the ends of its way tell the mean.
 func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, err error) {
-	seen := w.seen[l.class][1:]
 	load := CornerLoad{Pressure: min(l.pressure, w.cond.HoseHold)}
-	var f CornerForces
-	turn := func(to float64, step int) {
+	step := 0
+	turn := func(to float64) (f CornerForces) {
 		if err == nil {
+			step++
 			load.DiscIn, load.DiscOut = w.corner.Faces(to)
-			s, f, err = w.settle(s, &load, &seen[step])
+			s, f, err = w.settle(s, &load, &w.seen[l.class][step])
 		}
+		return f
 	}
-	turn(1, 0)
-	if f.Inner()+f.Outer() > 0 {
-		turn(-1, 1)
-		turn(1, 2)
+	turn(1)
+	low := turn(-1)
+	was := s
+	high := turn(1)
+	w.rest = s
+	if follows(&low.Half, &high.Half, slid(&was, &s)) {
+		return mean(&low.Half, &high.Half), err
 	}
-	for i, to := range turnCosines {
-		turn(to, 3+i)
+	for _, to := range turnCosines {
+		f := turn(to)
 		for i := range 2 {
 			for j := range 2 {
 				half[i][j] += f.Half[i][j] / float64(len(turnCosines))
@@ -136,6 +150,36 @@ func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, err err
 	}
 	w.rest = s
 	return half, err
+}
+
+// slid tells whether piston or pins slid from one state to the other. Ears do at
+// every move, and nothing comes of it.
+func slid(a, b *CornerState) bool {
+	return a.SealAnchor != b.SealAnchor || a.PinAnchor != b.PinAnchor
+}
+
+// follows tells whether the same half pads touch the disc at both ends of its way,
+// and, if something slid on it, all with nearly the same force.
+func follows(a, b *[2][2]float64, slid bool) bool {
+	for i := range 2 {
+		for j := range 2 {
+			low, high := min(a[i][j], b[i][j]), max(a[i][j], b[i][j])
+			if high > 0 && low == 0 || slid && high-low > turnEven*high {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// mean is the mean force of each half [N].
+func mean(a, b *[2][2]float64) (half [2][2]float64) {
+	for i := range 2 {
+		for j := range 2 {
+			half[i][j] = (a[i][j] + b[i][j]) / 2
+		}
+	}
+	return half
 }
 
 // wearRate is how much a half pad wears per newton and metre slid [1/N].
@@ -192,7 +236,7 @@ func (w *wornWheel) warmth(duty *Duty, way, radius float64) float64 {
 func (w *wornWheel) end(c *WheelCondition) {
 	c.Wear, c.DiscWear = w.cond.Wear, w.cond.DiscWear
 	for i := range 2 {
-		if w.spec.PinFriction+w.cond.PinFriction[i] >= seizedPin {
+		if w.spec.PinFriction+c.PinFriction[i] >= seizedPin {
 			c.PinAnchorSet[i], c.PinAnchor[i] = true, w.rest.PinAnchor[i]
 		}
 	}

@@ -1,18 +1,10 @@
 package physics
 
-import (
-	"math"
-
-	"evenwear/physics/exact"
-)
+import "evenwear/physics/exact"
 
 const (
 	monthlyWay = 1000.0 // [km/month] where the duty names none; assumed
 	swellTime  = 0.5    // [month] in which oil has soaked 63 % of the way into a pin's rubber; assumed
-	swellOver  = 0.1    // [N] to come, below which rubber counts as swollen
-	ageStep    = 0.125  // [month] longest step while rubber swells, a quarter of swellTime
-	ageMost    = 1.0    // [month] longest step of slow rust
-	agePieces  = 400    // steps of a trip at most
 	pinMost    = 1e6    // [N] sliding force added to a pin
 	sealMost   = 1e5    // [N] the same of a piston
 	sealTime   = 1.0    // [month] as swellTime, of a piston's seal or a cup, which are thicker; assumed
@@ -20,7 +12,6 @@ const (
 	oilFull    = 0.1    // [1] mineral oil in the fluid with which rubber swells all it can; assumed
 	oilSeal    = 1500.0 // [N] by which that grips each piston
 	oilCup     = 2.5e-3 // [m] play by which it covers each compensating port: more than a pedal's free travel
-	oilOver    = 1e-3   // [1] of it to come, below which nothing swells any more
 	waterMost  = 0.2    // [1] water in the fluid by mass
 )
 
@@ -30,37 +21,6 @@ func (d *Duty) monthly() float64 {
 		return d.Monthly
 	}
 	return monthlyWay
-}
-
-// ages tells that months alone change the car.
-func (c *Condition) ages() bool {
-	return c.WaterUptake > 0 || c.partsAge() < math.Inf(1)
-}
-
-// partsAge is the longest step [month] in which pins and seals may be taken as they
-// are in its middle; infinite where they do not age.
-func (c *Condition) partsAge() float64 {
-	step := math.Inf(1)
-	if c.oilToCome() > oilOver {
-		step = 2 * ageStep
-	}
-	for w := range c.Wheels {
-		if c.Wheels[w].SealRusting > 0 {
-			step = min(step, ageMost)
-		}
-		if c.Wheels[w].SealSwelling > swellOver {
-			step = min(step, 2*ageStep)
-		}
-		for i := range 2 {
-			if c.Wheels[w].PinRusting[i] > 0 {
-				step = min(step, ageMost)
-			}
-			if c.Wheels[w].PinSwelling[i] > swellOver {
-				step = min(step, ageStep)
-			}
-		}
-	}
-	return step
 }
 
 // Age is the condition some months later, wear left out.
@@ -108,25 +68,4 @@ func (c *Condition) oilToCome() float64 {
 func (v *WheelCondition) hold(by float64) {
 	v.SealFriction = min(sealMost, v.SealFriction+by)
 	v.SealRate = min(sealMost*sealGrips, v.SealRate+float64(by*sealGrips))
-}
-
-// ageing drives a car that ages: half a step's months, its wear with pins and
-// seals as they are in its middle, the other half. That errs by the square of the step.
-func ageing(spec *Spec, cond Condition, duty Duty, km float64, fine accuracy) (Condition, error) {
-	monthly := duty.monthly()
-	for done := 0.0; done < km; {
-		way := max(float64(monthly*(cond.partsAge()/float64(fine.rounds))), km/agePieces)
-		if done+float64(1.5*way) > km {
-			way = km - done
-		}
-		half := way / monthly / 2
-		cond.Age(half)
-		var err error
-		if cond, err = steady(spec, cond, duty, way, fine); err != nil {
-			return cond, err
-		}
-		cond.Age(half)
-		done += way
-	}
-	return cond, nil
 }
