@@ -134,9 +134,21 @@ func TestPedalGivesNoEnergy(t *testing.T) {
 }
 
 // TestStopEnergy: what the brakes rub in a stop is what the car loses less what
-// air and tyres take, and nothing is left over for the discs to gain.
+// air and tyres take, and nothing is left over for the discs to gain, with a rust film
+// on them as without.
 func TestStopEnergy(t *testing.T) {
-	m, s := build(t, pedalled(), Condition{})
+	for _, film := range []float64{0, 1} {
+		var cond Condition
+		for w := range cond.Wheels {
+			cond.Wheels[w].DiscFilm = film
+		}
+		stopEnergy(t, cond)
+	}
+}
+
+func stopEnergy(t *testing.T, cond Condition) {
+	t.Helper()
+	m, s := build(t, pedalled(), cond)
 	spec := m.spec
 	s.Speed = 30
 	heat := func(s *State) (sum float64) {
