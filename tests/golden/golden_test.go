@@ -18,6 +18,8 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"evenwear/physics"
 )
 
 var update = flag.Bool("update", false, "keep the hashes of this run: sessions recorded before will replay differently")
@@ -134,6 +136,36 @@ func TestGoldenBites(t *testing.T) {
 		nudge = false
 		if a.h.Sum64() == c.h.Sum64() {
 			t.Errorf("%s: a brake radius one unit in the last place greater leaves the hash as it is", st.name)
+		}
+	}
+}
+
+// TestGoldenCarsUseEveryNumber: between them the cars of the run have every number of a
+// condition, so that each equation's bits are pinned.
+func TestGoldenCarsUseEveryNumber(t *testing.T) {
+	used, all := map[string]bool{}, map[string]bool{}
+	var walk func(name string, v reflect.Value)
+	walk = func(name string, v reflect.Value) {
+		switch v.Kind() {
+		case reflect.Struct:
+			for i := range v.NumField() {
+				walk(name+"."+v.Type().Field(i).Name, v.Field(i))
+			}
+		case reflect.Array: // of wheels, pads, pins: one for all
+			for i := range v.Len() {
+				walk(name, v.Index(i))
+			}
+		default:
+			all[name] = true
+			used[name] = used[name] || !v.IsZero()
+		}
+	}
+	for _, car := range []func() physics.Condition{healthy, airy, leaking, hosed, covered, low, worn, vented, patched, swelling} {
+		walk("", reflect.ValueOf(car()))
+	}
+	for name := range all {
+		if !used[name] {
+			t.Errorf("no car of the run has a%s", name)
 		}
 	}
 }

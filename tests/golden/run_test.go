@@ -30,6 +30,11 @@ func stages() []stage {
 		{"descent", descents},
 		{"tour", tours},
 		{"drive", drives},
+		{"hydraulics vent", hydraulics(vented, warming)},
+		{"hydraulics parts", hydraulics(patched, normal)},
+		{"stop film", filmed},
+		{"months", months},
+		{"drive parts", drivesParts},
 	}
 	list = append(list, checks()...)
 	list = append(list, cars()...)
@@ -93,6 +98,26 @@ func worn() physics.Condition {
 		PlateProud: [2]float64{0.1e-3, 0}, MuLoss: [2][2]float64{{0.2, 0.1}, {0, 0.3}},
 	})
 	c.Wheels[physics.RearLeft].PinFriction = [2]float64{250, 300}
+	return c
+}
+
+func vented() physics.Condition {
+	c := at(physics.FrontRight, physics.WheelCondition{ScrewLeak: 2e-10})
+	c.Wheels[physics.RearLeft].SealLeak = 3e-10
+	c.VentShut, c.Fluid, c.ChamberAir = 0.9, -12e-6, [2]float64{0.5e-6, 0.2e-6}
+	c.LowGrade, c.DiaphragmLeak, c.FloatHigh, c.LampLost = 0.4, 0.7, 5e-6, 0.2
+	return c
+}
+func patched() physics.Condition {
+	c := at(physics.FrontLeft, physics.WheelCondition{PinFriction: [2]float64{350, 200}, PinBend: [2]float64{2e-6, 1e-6}, BondLost: [2]float64{0.4, 0.1}})
+	c.Wheels[physics.FrontRight] = physics.WheelCondition{Groove: [2]float64{0.2e-3, 0.05e-3}, RimRust: 0.3e-3, DiscCrack: 12e-3, DiscFilm: 0.8}
+	c.Wheels[physics.RearLeft].ValveStuck, c.Wheels[physics.RearRight].ValveStuck = 0.7, -0.4
+	return c
+}
+func swelling() physics.Condition {
+	c := at(physics.FrontLeft, physics.WheelCondition{PinSwelling: [2]float64{200, 300}, PinSoaked: [2]float64{20, 10}, PinRusting: [2]float64{5, 15}})
+	c.Wheels[physics.RearRight] = physics.WheelCondition{SealSwelling: 400, SealRusting: 30}
+	c.MineralOil, c.RubberSwollen, c.WaterUptake = 0.03, 0.05, 0.002
 	return c
 }
 
@@ -213,5 +238,33 @@ func tours(s *sum) {
 func drives(s *sum) {
 	for _, cond := range []func() physics.Condition{healthy, worn, covered, leaking, hosed, low} {
 		s.put(must[physics.Condition](s)(physics.Drive(spec(), cond(), physics.MixedDuty(), 9000)))
+	}
+}
+
+func filmed(s *sum) {
+	m, st := s.car(patched())
+	for range 3 {
+		r := must[physics.StopResult](s)(m.Stop(st, physics.StopPlan{Speed: 14, Foot: 100, Millis: 20}))
+		s.put(r)
+		st = r.End
+	}
+}
+
+func months(s *sum) {
+	c := swelling()
+	for range 12 {
+		c.Age(0.7)
+		s.put(c)
+	}
+	m, st := s.car(c)
+	for w := range physics.Wheel(physics.NumWheels) {
+		s.put(m.DiscThickness(w), m.RimThickness(w), m.PinBootSwollen(w, 0), m.PinBootSwollen(w, 1))
+	}
+	s.put(st, m.BoilingPoint(), m.OilLayer())
+}
+
+func drivesParts(s *sum) {
+	for _, cond := range []func() physics.Condition{patched, vented} {
+		s.put(must[physics.Condition](s)(physics.Drive(spec(), cond(), physics.MixedDuty(), 5000)))
 	}
 }
