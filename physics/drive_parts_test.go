@@ -1,6 +1,9 @@
 package physics
 
-import "testing"
+import (
+	"math"
+	"testing"
+)
 
 // TestDriveConvergesParts is [TestDriveConverges] for what is wrong with parts of a
 // brake beside dry pins and stuck pistons.
@@ -23,6 +26,25 @@ func TestDriveConvergesParts(t *testing.T) {
 			t.Logf("%s, %g km: %.3f %%", name, km, 100*e)
 			if e > 0.01 {
 				t.Errorf("%s, %g km: twice the rounds change wear by %.2f %%", name, km, 100*e)
+			}
+		}
+	}
+}
+
+// TestAgeingConvergesPistons: a piston that rusts or swells in wears its linings the
+// same, to 1 %, in steps half as long and in two trips.
+func TestAgeingConvergesPistons(t *testing.T) {
+	for name, cond := range map[string]Condition{
+		"boot torn": frontLeft(WheelCondition{SealRusting: 60}), "seal": frontLeft(WheelCondition{SealSwelling: 600}), "oil": {MineralOil: 0.05},
+	} {
+		once, fine := driven(t, cond, 5000, 1), driven(t, cond, 5000, 2)
+		twice := driven(t, driven(t, cond, 2000, 1), 3000, 1)
+		sound := driven(t, Condition{}, 5000, 1)
+		for p := range 2 {
+			a, b, c, d := pad(once, FrontLeft, p), pad(fine, FrontLeft, p), pad(twice, FrontLeft, p), pad(sound, FrontLeft, p)
+			t.Logf("%s, pad %d: %.4f mm, in half steps %.4f, in two trips %.4f; sound %.4f", name, p, a*1e3, b*1e3, c*1e3, d*1e3)
+			if math.Abs(a-b) > 0.01*b || math.Abs(a-c) > 0.01*c || a < 1.2*d {
+				t.Errorf("%s, pad %d: %.4f mm, in half steps %.4f, in two trips %.4f; sound %.4f", name, p, a*1e3, b*1e3, c*1e3, d*1e3)
 			}
 		}
 	}
