@@ -81,7 +81,7 @@ func (r *reading) needle(seed uint64, job string) []float64 {
 	case "pump_running":
 		a := max(0, free-r.base-v)
 		return []float64{a, a + v}
-	case "pump_off", "knock_back":
+	case "pump_off", "knock_back", "assist_kept":
 		a := from(85, 100)
 		return []float64{a, a + v}
 	case "assist":

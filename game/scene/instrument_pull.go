@@ -48,7 +48,7 @@ func (m *mount) pulled(push bool) {
 		m.bore()
 		m.say(126, 128, draw.Middle, "instrument.piston")
 		m.leader(126, 116, 126, 80)
-	case id == "turning_force":
+	case id == "turning_force" || id == "braked_force":
 		y, from = 26, 84
 		m.tyre()
 	case id == "ear_inner" || id == "ear_outer":

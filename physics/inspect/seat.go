@@ -10,6 +10,9 @@ const (
 	pumps      = 3     // strokes with the engine running
 	emptying   = 6     // strokes with the engine off that leave no assistance worth naming
 	parked     = 60000 // [ms] engine off before the reserve is tried
+	keptMillis = 30000 // [ms] engine off on a pressed pedal
+
+	bracedForce = 100.0 // [N] without assistance: 0.8 MPa, which a hand can still overcome at the tyre
 )
 
 // rule is a rule held beside the pedal: 1 mm divisions, two readings of half a
@@ -119,6 +122,22 @@ func seatChecks() []Check {
 			// Pressed with the hand until something pushes back.
 			ID: "free_travel", Station: Seat, Minutes: 1, Meter: rule(0, 160),
 			Measure: func(w *World, _ physics.Wheel) (float64, error) { return w.cache.free.get(w.freeTravel) },
+		},
+		{
+			// Pressed with the engine running, the engine stopped, the foot kept: vacuum
+			// that is lost under the foot lets the pedal rise.
+			ID: "assist_kept", Station: Seat, Minutes: 1, Meter: rule(-10, 100),
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				return w.cache.risen.get(func() (float64, error) {
+					f := w.foot(true)
+					f.to(pressForce, 400)
+					f.rest(1000, long)
+					before := f.travel()
+					f.engine = false
+					f.rest(keptMillis, long)
+					return before - f.travel(), f.err
+				})
+			},
 		},
 	}
 }

@@ -143,6 +143,18 @@ func wheelOnChecks() []Check {
 			},
 		},
 		{
+			// The same cord with a helper's foot on the pedal, engine off and its vacuum
+			// pumped away: what this one wheel holds back, apart from the other three.
+			ID: "braked_force", Station: WheelOn, Part: HubPart, PerWheel: true, Minutes: 3,
+			Needs:    []string{"lift@end", "stand@wheel"},
+			Cautions: []string{"caution.not_under_jack"},
+			Meter:    pullBraked(),
+			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
+				b, err := w.braced()
+				return b[wheel] / w.Model.Spec().Body.TyreRadius, err
+			},
+		},
+		{
 			ID: "hub_play", Station: WheelOn, Part: HubPart, PerWheel: true, Minutes: 1,
 			Needs:    []string{"lift@end", "stand@wheel"},
 			Cautions: []string{"caution.not_under_jack"},
@@ -152,4 +164,27 @@ func wheelOnChecks() []Check {
 			},
 		},
 	}
+}
+
+// pullBraked is the spring gauge where a foot takes part: it keeps its force to
+// about 3 %. Assumed.
+func pullBraked() Meter {
+	m := pull()
+	m.Sigma = 12
+	return m
+}
+
+// braced is the torque [N·m] that each wheel holds against under a foot whose
+// booster has been pumped empty.
+func (w *World) braced() ([physics.NumWheels]float64, error) {
+	return w.cache.braced.get(func() (torque [physics.NumWheels]float64, err error) {
+		f := w.foot(false)
+		f.s.Vacuum = 0 // pumped until it changes nothing any more
+		f.to(bracedForce, 400)
+		f.rest(1000, long)
+		for i := range torque {
+			torque[i] = w.Model.WheelTorque(&f.s, physics.Wheel(i))
+		}
+		return torque, f.err
+	})
 }

@@ -73,11 +73,12 @@ func padChecks() []Check {
 				ID: "face_" + name, Station: WheelOff, Part: part, PerWheel: true, Minutes: 2,
 				Needs: atWheelOff, Cautions: padsOut,
 				Meter: Meter{
-					// Share of friction lost, mean of the halves. How a glaze and a soaked
-					// lining look, and where the one passes into the other, is assumed.
+					// Share of friction lost, mean of the halves: a lining of a weaker grade
+					// looks like its own, one that has lost more is glazed, one that has lost
+					// half is soaked. Where the one passes into the other is assumed.
 					Instrument: "eye_lining", Unit: "word", PerUnit: 0.01, Resolution: 1, Division: 1,
-					Sigma: 4, Bias: 2, Slip: LookSlip, Lo: -100, Hi: 100,
-					Words: []string{"dull", "glassy", "soaked"}, Cuts: []float64{12, 40},
+					Sigma: 3, Bias: 1.5, Slip: LookSlip, Lo: -100, Hi: 100,
+					Words: []string{"dull", "glassy", "soaked"}, Cuts: []float64{28, 45},
 				},
 				Measure: func(w *World, wheel physics.Wheel) (float64, error) {
 					lost := w.Model.Condition().Wheels[wheel].MuLoss[pad]

@@ -89,6 +89,8 @@ type worldCache struct {
 	reserve  once[float64] // [m]
 	free     once[float64] // [m]
 	bent     once[float64] // [m]
+	risen    once[float64] // [m]
+	braced   once[[physics.NumWheels]float64]
 }
 
 // once is the answer of an experiment that has or has not been made.
