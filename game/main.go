@@ -30,6 +30,7 @@ type cli struct {
 	List    listCmd    `cmd:"" help:"List the jobs, the lessons, and the sessions that were kept."`
 	Forget  forgetCmd  `cmd:"" help:"Delete a kept session."`
 	Check   checkCmd   `cmd:"" help:"Check a folder of cars, causes, remedies, jobs and lessons."`
+	Audit   auditCmd   `cmd:"" help:"Prove the jobs of a folder by simulated learners."`
 	New     newCmd     `cmd:"" help:"Write a job, with comments, to begin a job of your own with."`
 	Play    playCmd    `cmd:"" help:"Play a job file of your own; it is read again whenever it is saved."`
 	Schema  schemaCmd  `cmd:"" help:"Print the JSON Schema of a kind of file, for an editor."`

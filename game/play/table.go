@@ -27,8 +27,7 @@ type table struct {
 // table finds or prepares the table of a job. Nothing in it depends on the
 // job's faults.
 func (d *Desk) table(job *scenarios.Job) (*table, error) {
-	known := scenarios.Vary(job.Driven, nil) // what an inspector believes without looking
-	key := fmt.Sprintf("%s %v %v", job.Car.ID, known, job.Driven.Known)
+	key := TableKey(job)
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	for _, t := range d.tables {
@@ -43,6 +42,13 @@ func (d *Desk) table(job *scenarios.Job) (*table, error) {
 	t := &table{key: key, Table: et}
 	d.tables = append(d.tables, t)
 	return t, nil
+}
+
+// TableKey tells apart jobs that ask different questions: other cars, or other
+// facts told of their use. Those of one key share a table at a desk.
+func TableKey(job *scenarios.Job) string {
+	known := scenarios.Vary(job.Driven, nil) // what an inspector believes without looking
+	return fmt.Sprintf("%s %v %v", job.Car.ID, known, job.Driven.Known)
 }
 
 // fill computes the table in the background, once, on this many goroutines.

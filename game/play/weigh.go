@@ -82,60 +82,101 @@ func same(a, b *scoring.Outlook) bool {
 		a.Lasts == b.Lasts && math.Abs(a.DragFuel-b.DragFuel) < 1e-4 && math.Abs(a.Travel-b.Travel) < 1
 }
 
-// weigh drives the car on as it came, as it leaves and as the best remedies
-// would leave it, and fills the decision in.
-func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error {
-	all, sets := s.outlooks(), s.candidates()
-	err := all.prepare(ctx, append([][]string{nil, s.chosen}, sets...))
+// scales are what every decision about one car is weighed on: what becomes of it
+// after each set of remedies, and the one that loses least.
+type scales struct {
+	s     *Session
+	all   *outlooks
+	found scoring.Outlook // as it came
+	sound bool
+	work  float64 // [min worth] of the cheapest mending
+	best  scoring.Choice
+	name  string // of the best
+}
+
+// scales drives the car on as it came and as every candidate would leave it; extra
+// is one more set that will be asked for.
+func (s *Session) scales(ctx context.Context, extra []string) (*scales, error) {
+	w, sets := &scales{s: s, all: s.outlooks()}, s.candidates()
+	err := w.all.prepare(ctx, append([][]string{nil, extra}, sets...))
 	if err != nil {
-		return err
+		return nil, err
 	}
-	if o.Found, err = all.of(nil); err != nil {
-		return err
+	if w.found, err = w.all.of(nil); err != nil {
+		return nil, err
 	}
-	if o.Leaves, err = all.of(s.chosen); err != nil {
-		return err
-	}
-	sound := len(s.job.Faults) == 0 && len(o.Found.Findings(true)) == 0
-	mine := s.choice(s.chosen, s.release, &o.Leaves, sound, s.known())
-	for i, id := range s.chosen {
-		r, _, _ := s.desk.findRemedy(id)
-		if r.PartsCost == 0 || r.Refers {
-			continue
-		}
-		without, err := all.of(slices.Delete(slices.Clone(s.chosen), i, i+1))
-		if err != nil {
-			return err
-		}
-		if same(&without, &o.Leaves) {
-			mine.Needless++
-		}
-	}
-	work, done := s.cheapestMending(sets)
-	if ok, err := s.mended(s.chosen); err != nil {
-		return err
-	} else if !ok {
-		mine.Again = work
-	}
-	choices, names := []scoring.Choice{mine}, []string{choiceID(s.chosen, s.release)}
+	w.sound = len(s.job.Faults) == 0 && len(w.found.Findings(true)) == 0
+	var done []bool
+	w.work, done = s.cheapestMending(sets)
+	var choices []scoring.Choice
+	var names []string
 	for i, set := range sets {
-		look, err := all.of(set)
+		look, err := w.all.of(set)
 		if err != nil {
 			continue // this work cannot be done on this car
 		}
 		for _, r := range releases {
-			c := s.choice(set, r, &look, sound, true)
+			c := s.choice(set, r, &look, w.sound, true)
 			if !done[i] {
-				c.Again = work
+				c.Again = w.work
 			}
 			choices, names = append(choices, c), append(names, choiceID(set, r))
 		}
 	}
-	best := 0
-	best, p.BestLoss = scoring.Decide(choices)
-	p.BestChoice = names[best]
+	if best, _ := scoring.Decide(choices); best >= 0 {
+		w.best, w.name = choices[best], names[best]
+	}
+	return w, nil
+}
+
+// choice is one set of remedies with a release on the scales, and what becomes of
+// the car. known tells that what was wrong is known.
+func (w *scales) choice(chosen []string, release string, known bool) (c scoring.Choice, leaves scoring.Outlook, err error) {
+	if leaves, err = w.all.of(chosen); err != nil {
+		return c, leaves, err
+	}
+	c = w.s.choice(chosen, release, &leaves, w.sound, known)
+	for i, id := range chosen {
+		r, _, _ := w.s.desk.findRemedy(id)
+		if r.PartsCost == 0 || r.Refers {
+			continue
+		}
+		without, err := w.all.of(slices.Delete(slices.Clone(chosen), i, i+1))
+		if err != nil {
+			return c, leaves, err
+		}
+		if same(&without, &leaves) {
+			c.Needless++
+		}
+	}
+	ok, err := w.s.mended(chosen)
+	if !ok {
+		c.Again = w.work
+	}
+	return c, leaves, err
+}
+
+// decide fills a decision into a play; of equals the learner's own is the best.
+func (w *scales) decide(p *scoring.Play, mine scoring.Choice, name string) {
+	best, loss := scoring.Decide([]scoring.Choice{mine, w.best})
+	p.BestLoss, p.BestChoice = loss, []string{name, w.name}[best]
 	p.Loss, p.Needless = mine.Loss(), mine.Needless
-	p.Unsafe = scoring.Danger(mine.Findings, s.release)
+	p.Unsafe = scoring.Danger(mine.Findings, mine.Release)
+}
+
+// weigh drives the car on as it came, as it leaves and as the best remedies
+// would leave it, and fills the decision in.
+func (s *Session) weigh(ctx context.Context, p *scoring.Play, o *outcome) error {
+	w, err := s.scales(ctx, s.chosen)
+	if err != nil {
+		return err
+	}
+	var mine scoring.Choice
+	if mine, o.Leaves, err = w.choice(s.chosen, s.release, s.known()); err != nil {
+		return err
+	}
+	o.Found = w.found
+	w.decide(p, mine, choiceID(s.chosen, s.release))
 	return nil
 }
 

@@ -1,0 +1,364 @@
+package audit
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"evenwear/scoring/learner"
+)
+
+// A Line is one line of the table: what was measured, what is aimed at.
+type Line struct {
+	What, Measured, Aim string
+	Verdict             Verdict
+}
+
+// A Verdict says whether an aim was reached.
+type Verdict string
+
+// The verdicts.
+const (
+	Reached Verdict = "reached"
+	Missed  Verdict = "MISSED"
+	Open    Verdict = "not tested"
+	Noted   Verdict = "" // a figure without an aim
+)
+
+func verdict(ok bool) Verdict {
+	if ok {
+		return Reached
+	}
+	return Missed
+}
+
+// A Report is the table of an audit.
+type Report struct {
+	Lines []Line
+	Jobs  []Line // one for each job of the bank
+	Twins []Pair // causes that cannot be told apart
+}
+
+// Failing is how many jobs fail.
+func (r *Report) Failing() int {
+	n := 0
+	for _, l := range r.Jobs {
+		if l.Verdict == Missed {
+			n++
+		}
+	}
+	return n
+}
+
+// What is aimed at.
+const (
+	aimSolved  = 0.80
+	aimAlpha   = 0.85
+	goalAlpha  = 0.90
+	aimFive    = 0.80
+	aimSkill   = 0.95
+	aimNamed   = 0.95
+	aimWrongly = 0.02
+	aimApart   = 0.99
+	aimTrue    = 0.90
+	skillBins  = 7 // of a tenth, over the reference population
+)
+
+func (r *Report) add(what, measured, aim string, v Verdict) {
+	r.Lines = append(r.Lines, Line{what, measured, aim, v})
+}
+
+// judge makes the table of what was worked out.
+func (a *Audit) judge(units []*Unit) *Report {
+	r := &Report{}
+	var all, unseen []*Played
+	var proper Proper
+	var bands Bands
+	var pairs []Pair
+	for _, u := range units {
+		r.Jobs = append(r.Jobs, judgeJob(u))
+		if u.Failed != "" {
+			continue
+		}
+		all = append(all, &u.Bank)
+		for i := range u.Unseen {
+			all = append(all, &u.Unseen[i])
+			unseen = append(unseen, &u.Unseen[i])
+		}
+		proper.add(u.Proper)
+		for i := range bands {
+			bands[i].N += u.Bands[i].N
+			bands[i].Stated += u.Bands[i].Stated
+			bands[i].True += u.Bands[i].True
+		}
+		pairs = append(pairs, u.Pairs...)
+	}
+	if len(all) == 0 {
+		return r
+	}
+	r.add("honesty", fmt.Sprintf("of %d other spreads %d expect more, %d as much; the next loses %.2g", proper.Tried, proper.Beaten, proper.Even, proper.Margin),
+		"none expects more or as much", verdict(proper.Tried > 0 && proper.Beaten == 0 && proper.Even == 0))
+	a.judgeSkill(r, all)
+	a.judgeReliability(r, unseen)
+	a.judgeNaming(r, unseen)
+	judgeBands(r, &bands)
+	judgePairs(r, pairs)
+	return r
+}
+
+func judgeJob(u *Unit) Line {
+	l := Line{What: u.Job, Aim: fmt.Sprintf("≥ %.2f on the truth", aimSolved), Verdict: Missed}
+	if u.Failed != "" {
+		l.Measured = u.Failed
+		return l
+	}
+	s := &u.Solved
+	l.Measured = fmt.Sprintf("%.3f (%.3f to %.3f) in %.0f min; next %s %.3f, told by %s, %.2f bit", s.Middle(), s.Belief[0], s.Belief[len(s.Belief)-1], s.Minutes, s.RunnerUp, s.Doubt, s.Check, s.Bits)
+	l.Verdict = verdict(s.Middle() >= aimSolved)
+	return l
+}
+
+// means is each learner's mean total over jobs.
+func means(jobs []*Played) []float64 {
+	sum := make([]float64, len(jobs[0].Totals))
+	for _, p := range jobs {
+		for i, t := range p.Totals {
+			sum[i] += t / float64(len(jobs))
+		}
+	}
+	return sum
+}
+
+// judgeSkill asks whether more skill gets more marks.
+func (a *Audit) judgeSkill(r *Report, all []*Played) {
+	total := means(all)
+	var sum, n [skillBins]float64
+	half, halves := 0.0, 0.0
+	group := func(name string) (mean float64) {
+		count := 0.0
+		for i, g := range a.crowd.group {
+			if g == name {
+				mean += total[i]
+				count++
+			}
+		}
+		return mean / count
+	}
+	for i, l := range a.crowd.all {
+		if a.crowd.group[i] != string(learner.Reasoner) {
+			continue
+		}
+		b := min(skillBins-1, max(0, int((l.Skill-0.2)*10)))
+		sum[b] += total[i]
+		n[b]++
+		if math.Abs(l.Skill-0.5) <= 0.1 {
+			half += total[i]
+			halves++
+		}
+	}
+	var said []string
+	last, reversals, empty := math.Inf(-1), 0, 0
+	for b := range sum {
+		if n[b] == 0 {
+			empty++
+			continue
+		}
+		m := sum[b] / n[b]
+		said = append(said, fmt.Sprintf("%.1f", m))
+		if m < last {
+			reversals++
+		}
+		last = m
+	}
+	v := verdict(reversals == 0)
+	if empty > 0 {
+		v = Open
+	}
+	r.add("mean total by skill, 0.2 to 0.9", fmt.Sprintf("%s; reversals %d", strings.Join(said, " "), reversals), "no reversal", v)
+	if halves > 0 {
+		half /= halves
+		for _, k := range []learner.Kind{learner.Nothing, learner.Refers, learner.Clicks} {
+			m := group(string(k))
+			r.add(string(k), fmt.Sprintf("%.1f", m), fmt.Sprintf("below %.1f of skill 0.5", half), verdict(m < half))
+		}
+	}
+	for _, k := range []learner.Kind{learner.Guesser, learner.Checklist, learner.Jumper, learner.Inspector} {
+		r.add(string(k), fmt.Sprintf("%.1f", group(string(k))), "", Noted)
+	}
+}
+
+// referenceScores are the reference population's scores in jobs, with their skills.
+func (a *Audit) referenceScores(jobs []*Played) (s Scores, skill []float64) {
+	for i, g := range a.crowd.group {
+		if g != string(learner.Reasoner) {
+			continue
+		}
+		var line []float64
+		for _, p := range jobs {
+			line = append(line, p.Totals[i])
+		}
+		s, skill = append(s, line), append(skill, a.crowd.all[i].Skill)
+	}
+	return s, skill
+}
+
+func (a *Audit) judgeReliability(r *Report, unseen []*Played) {
+	const ten, five = 10, 5
+	k := min(ten, len(unseen))
+	s, skill := a.referenceScores(unseen[:k])
+	alpha, err := s.Alpha()
+	if err != nil {
+		r.add("Cronbach's alpha", err.Error(), fmt.Sprintf("≥ %.2f", aimAlpha), Open)
+		return
+	}
+	lo, hi, _ := s.Interval(0.95)
+	se, _ := s.AlphaError()
+	said := fmt.Sprintf("%.3f, standard error %.3f, 95 %% %.3f to %.3f, of %d learners in %d jobs", alpha, se, lo, hi, len(s), k)
+	v := verdict(alpha >= aimAlpha)
+	if k < ten {
+		said += fmt.Sprintf("; ten would have %.3f", SpearmanBrown(alpha, ten/float64(k)))
+		v = Open
+	} else if alpha < goalAlpha {
+		said += fmt.Sprintf("; the goal needs %.2f times as many jobs", Longer(alpha, goalAlpha))
+	}
+	r.add("Cronbach's alpha, ten unseen jobs", said, fmt.Sprintf("≥ %.2f, goal %.2f", aimAlpha, goalAlpha), v)
+	if k >= five {
+		few, _ := a.referenceScores(unseen[:five])
+		if alpha, err := few.Alpha(); err == nil {
+			r.add("Cronbach's alpha, five", fmt.Sprintf("%.3f", alpha), fmt.Sprintf("≥ %.2f", aimFive), verdict(alpha >= aimFive))
+		}
+	}
+	rest, _ := s.ItemRest()
+	least := 0
+	for j := range rest {
+		if rest[j] < rest[least] {
+			least = j
+		}
+	}
+	r.add("least item-rest correlation", fmt.Sprintf("%.3f, %s", rest[least], unseen[least].Job), "not negative", verdict(rest[least] >= 0))
+	c := Pearson(s.totals(-1), skill)
+	r.add("correlation with true skill", fmt.Sprintf("%.3f, of ranks %.3f", c, Spearman(s.totals(-1), skill)), fmt.Sprintf("≥ %.2f", aimSkill), verdict(c >= aimSkill))
+}
+
+// judgeNaming asks whose wrong ideas are named from the unseen jobs.
+func (a *Audit) judgeNaming(r *Report, unseen []*Played) {
+	unseen = unseen[:min(10, len(unseen))]
+	var ids []string
+	for i := range learner.Misconceptions {
+		ids = append(ids, learner.Misconceptions[i].ID)
+	}
+	held, named := make([]int, len(ids)), make([]int, len(ids))
+	free, wrongly := 0, 0
+	for i, l := range a.crowd.all {
+		if l.Kind != learner.Reasoner {
+			continue
+		}
+		n := naming(i, ids, unseen)
+		m := slices.Index(ids, l.Holds)
+		switch {
+		case m >= 0:
+			if !slices.ContainsFunc(unseen, func(p *Played) bool { return slices.Contains(p.Ideas, l.Holds) }) {
+				continue // no table of this bank can show it
+			}
+			held[m]++
+			if n.Idea == l.Holds {
+				named[m]++
+			}
+		default:
+			free++
+			if n.Idea != "" {
+				wrongly++
+			}
+		}
+	}
+	sumHeld, sumNamed, shown := 0, 0, 0
+	for m := range ids {
+		sumHeld, sumNamed = sumHeld+held[m], sumNamed+named[m]
+		if held[m] > 0 {
+			shown++
+		}
+	}
+	share := func(n, of int) float64 { return float64(n) / float64(max(1, of)) }
+	v := Open
+	if sumHeld > 0 && len(unseen) == 10 {
+		v = verdict(share(sumNamed, sumHeld) >= aimNamed)
+	}
+	r.add(fmt.Sprintf("misconceptions named, %d of them from %d jobs", shown, len(unseen)),
+		fmt.Sprintf("%.1f %% of %d who hold one", 100*share(sumNamed, sumHeld), sumHeld), fmt.Sprintf("≥ %.0f %%", 100*aimNamed), v)
+	v = Open
+	if free > 0 {
+		v = verdict(share(wrongly, free) <= aimWrongly)
+	}
+	r.add("misconceptions named wrongly", fmt.Sprintf("%.1f %% of %d who hold none", 100*share(wrongly, free), free), fmt.Sprintf("≤ %.0f %%", 100*aimWrongly), v)
+	for m, id := range ids {
+		if held[m] > 0 && share(named[m], held[m]) < aimNamed {
+			r.add("  "+id, fmt.Sprintf("%d of %d", named[m], held[m]), "", Noted)
+		}
+	}
+}
+
+// naming is what a learner's jobs say of their ideas.
+func naming(i int, ids []string, jobs []*Played) learner.Naming {
+	explanation := func(line []int32) (x learner.Explanation) {
+		for g := range line {
+			x[g] = float64(line[g]) / 100
+		}
+		return x
+	}
+	var real []learner.Explanation
+	ideas := make([][]learner.Explanation, len(ids))
+	for _, p := range jobs {
+		said, ok := p.Said[i]
+		if !ok {
+			continue
+		}
+		real = append(real, explanation(said[0]))
+		for m, id := range ids {
+			at := slices.Index(p.Ideas, id)
+			ideas[m] = append(ideas[m], explanation(said[at+1])) // the real table where the idea shows nothing
+		}
+	}
+	return learner.Name(real, ids, ideas)
+}
+
+func judgeBands(r *Report, b *Bands) {
+	high := b[9]
+	if high.N == 0 {
+		r.add("calibration, beliefs of 0.9 to 1", "none stated", "90 to 100 % true", Open)
+		return
+	}
+	n := float64(high.N)
+	rate := float64(high.True) / n
+	r.add("calibration, beliefs of 0.9 to 1", fmt.Sprintf("%.1f %% true of %d, stated %.1f %%, standard error %.1f %%", 100*rate, high.N, 100*high.Stated/n, 100*math.Sqrt(rate*(1-rate)/n)),
+		"90 to 100 % true", verdict(rate >= aimTrue))
+	var said []string
+	for i := range b {
+		if b[i].N > 0 {
+			said = append(said, fmt.Sprintf("%.0f→%.0f (%d)", 100*b[i].Stated/float64(b[i].N), 100*float64(b[i].True)/float64(b[i].N), b[i].N))
+		}
+	}
+	r.add("  stated → true [%]", strings.Join(said, " "), "", Noted)
+}
+
+func judgePairs(r *Report, pairs []Pair) {
+	for _, p := range pairs {
+		if p.Sure < aimApart {
+			r.Twins = append(r.Twins, p)
+		}
+	}
+	slices.SortStableFunc(r.Twins, func(a, b Pair) int {
+		switch {
+		case a.Sure < b.Sure:
+			return -1
+		case a.Sure > b.Sure:
+			return 1
+		}
+		return 0
+	})
+	v := Open
+	if len(pairs) > 0 {
+		v = verdict(len(r.Twins) == 0)
+	}
+	r.add("pairs of causes told apart", fmt.Sprintf("%d of %d", len(pairs)-len(r.Twins), len(pairs)), fmt.Sprintf("≥ %.2f each", aimApart), v)
+}

@@ -1,0 +1,218 @@
+package play
+
+import (
+	"context"
+	"fmt"
+	"math/rand/v2"
+	"strings"
+	"sync"
+
+	"evenwear/physics/inspect"
+	"evenwear/scenarios"
+	"evenwear/scoring"
+	"evenwear/scoring/evidence"
+)
+
+// A Case is a job without a session: what simulated learners play by thousands.
+// Its answers are measured once; looks, luck and marks are those of a session.
+// It may be used by several goroutines once its table is filled.
+type Case struct {
+	s      *Session
+	told   scenarios.Driven // what was told of its use, beside what cannot be known
+	prices evidence.Prices
+	truth  []answer // by check of the problem
+	scales *scales
+
+	mu    sync.Mutex
+	cures map[string]*cure // by row
+}
+
+// An answer is what a check shows without noise [SI]; measured at most once.
+type answer struct {
+	once  sync.Once
+	value float64
+	err   error
+}
+
+// A cure is what somebody does who believes a row; worked out at most once.
+type cure struct {
+	once   sync.Once
+	chosen []string
+	err    error
+}
+
+// Case lays a job out to be played by thousands. Cases of the same car and facts
+// at one desk share a table, which is not filled yet.
+func (d *Desk) Case(job *scenarios.Job) (*Case, error) {
+	t, err := d.table(job)
+	if err != nil {
+		return nil, err
+	}
+	return d.newCase(job, job.Driven, t)
+}
+
+// newCase lays a job out whose evidence is table.
+func (d *Desk) newCase(job *scenarios.Job, told scenarios.Driven, t *table) (*Case, error) {
+	found, err := buildWorld(job.Car, job.Driven, job.Faults)
+	if err != nil {
+		return nil, fmt.Errorf("job %s: %w", job.ID, err)
+	}
+	s := &Session{desk: d, words: d.words, job: job, found: found, table: t}
+	return &Case{s: s, told: told, prices: evidence.InspectPrices(t.Problem()), cures: map[string]*cure{}, truth: make([]answer, len(t.Problem().Checks))}, nil
+}
+
+// Fresh makes up a car that nobody wrote down, told of as job's is: cause, place
+// and severity by the table's own weights, the rest from what is believed of such
+// a car, between the points that the table was made from. An error says that no
+// such car can be.
+func (d *Desk) Fresh(job *scenarios.Job, id string, r *rand.Rand) (*Case, error) {
+	t, err := d.table(job)
+	if err != nil {
+		return nil, err
+	}
+	hyps := t.Problem().Hypotheses
+	at, left := 0, r.Float64()
+	for at < len(hyps)-1 && left >= hyps[at].Prior {
+		left -= hyps[at].Prior
+		at++
+	}
+	b := make([]float64, len(t.Problem().Background))
+	for i := range b {
+		b[i] = normal(r)
+	}
+	fresh := &scenarios.Job{ID: id + "~" + hyps[at].ID, Car: job.Car, Driven: scenarios.Vary(job.Driven, b), Minutes: job.Minutes}
+	cause := d.lib.Cause(hyps[at].Cause)
+	_, severity, _ := strings.Cut(hyps[at].ID, "#")
+	bad := cause.Severity(severity)
+	if !cause.Healthy || len(bad.Start)+len(bad.End) > 0 {
+		fresh.Faults = []scenarios.Fault{{Cause: cause, Place: scenarios.Place(hyps[at].Place), Severity: *bad, SinceKm: since(cause, fresh.Driven, b)}}
+	}
+	return d.newCase(fresh, job.Driven, t)
+}
+
+// ID is the job's.
+func (c *Case) ID() string { return c.s.job.ID }
+
+// Minutes is what the job allows [min].
+func (c *Case) Minutes() float64 { return c.s.job.Minutes }
+
+// Table is the evidence about the car.
+func (c *Case) Table() *evidence.Table { return c.s.table.Table }
+
+// Prices are what its checks cost.
+func (c *Case) Prices() *evidence.Prices { return &c.prices }
+
+// Truth is the rows that are true.
+func (c *Case) Truth() []string { return c.s.trueRows() }
+
+// Show is what the meter of a check shows at the first look in the session of
+// this seed, as [Session.Do] would show it.
+func (c *Case) Show(seed uint64, inst inspect.Instance) (int64, error) {
+	for i, other := range c.s.table.Problem().Checks {
+		if other == inst {
+			a := &c.truth[i]
+			a.once.Do(func() { a.value, a.err = c.s.found.Clone().Measure(inst) })
+			form, _ := inspect.Find(inst.Check)
+			return look(seed, c.s.job.ID, inst, form, a.value, 0), a.err
+		}
+	}
+	return 0, fmt.Errorf("check %s is not one of this job's", inst)
+}
+
+// Weigh works out what becomes of the car after the sets of remedies that come
+// into question. It must be called, once, before Decide.
+func (c *Case) Weigh(ctx context.Context) (err error) {
+	c.scales, err = c.s.scales(ctx, nil)
+	return err
+}
+
+// Decide fills the decision into a play: remedies chosen and release. known tells
+// that most counters stand on what is true.
+func (c *Case) Decide(p *scoring.Play, chosen []string, release string, known bool) error {
+	mine, _, err := c.scales.choice(chosen, release, known)
+	if err != nil {
+		return err
+	}
+	p.Release = release
+	c.scales.decide(p, mine, choiceID(chosen, release))
+	return nil
+}
+
+// Referral is the remedy that hands the car to a mechanic; none when the library
+// has none.
+func (c *Case) Referral() []string {
+	for _, r := range c.s.desk.lib.Remedies {
+		if r.Refers {
+			return []string{r.ID + "@" + string(r.Places[0])}
+		}
+	}
+	return nil
+}
+
+// Cure is the least work that mends a car of this kind in which a row is true, as
+// somebody chooses it who believes that row: the severity that is likeliest, the
+// use that is to be expected. It is a referral where nothing else mends.
+func (c *Case) Cure(row string) ([]string, error) {
+	c.mu.Lock()
+	k := c.cures[row]
+	if k == nil {
+		k = &cure{}
+		c.cures[row] = k
+	}
+	c.mu.Unlock()
+	k.once.Do(func() { k.chosen, k.err = c.cure(row) })
+	return k.chosen, k.err
+}
+
+func (c *Case) cure(row string) ([]string, error) {
+	d := c.s.desk
+	id, at, _ := strings.Cut(row, "@")
+	cause := d.lib.Cause(id)
+	if cause == nil {
+		return nil, fmt.Errorf("there is no cause %q", short(id))
+	}
+	likely := 0
+	for i, v := range cause.Severities {
+		if v.Weight > cause.Severities[likely].Weight {
+			likely = i
+		}
+	}
+	bad := cause.Severities[likely]
+	if cause.Healthy && len(bad.Start)+len(bad.End) == 0 {
+		return nil, nil
+	}
+	job := &scenarios.Job{ID: row, Car: c.s.job.Car, Driven: scenarios.Vary(c.told, nil), Minutes: c.s.job.Minutes}
+	job.Faults = []scenarios.Fault{{Cause: cause, Place: scenarios.Place(at), Severity: bad, SinceKm: since(cause, job.Driven, nil)}}
+	s := &Session{desk: d, words: d.words, job: job}
+	var err error
+	if s.found, err = buildWorld(job.Car, job.Driven, job.Faults); err != nil {
+		return nil, err
+	}
+	return s.leastMending(), nil
+}
+
+// leastMending is the least work [min worth] that leaves no part faulty; the
+// referral when none does.
+func (s *Session) leastMending() []string {
+	var best, refer []string
+	least := 0.0
+	for _, set := range s.candidates() {
+		minutes, parts, refers := s.price(set)
+		switch {
+		case refers:
+			if len(set) == 1 {
+				refer = set
+			}
+			continue
+		case best != nil && minutes+parts >= least:
+			continue
+		}
+		if ok, err := s.mended(set); ok && err == nil {
+			best, least = append([]string{}, set...), minutes+parts
+		}
+	}
+	if best == nil {
+		return refer
+	}
+	return best
+}
