@@ -105,6 +105,7 @@ func TestBadJobs(t *testing.T) {
 		{"fact with a figure of its own", "Renewed {pads_km} km ago.", "Renewed {pads_km} km ago in 2019.", []string{"jobs/x.yaml:7:14: facts[0].pads_km: a digit stands in the sentence; write {pads_km} for the figure; it is taken from driven"}},
 		{"fact with a strange placeholder", "Renewed {pads_km} km ago.", "Renewed {pads_km} km ago at {clock_km}.", []string{"jobs/x.yaml:7:14: facts[0].pads_km: unknown placeholder {clock_km}; {pads_km}"}},
 		{"list where keys belong", "driven: {clock_km: 68000, pads_km: 17000, room_c: 17}", "driven: [68000]", []string{"jobs/x.yaml:8:9: driven: a list stands where keys with values belong; keys with values"}},
+		{"neither yes nor no", "room_c: 17}", "room_c: 17, stood_overnight: perhaps}", []string{"jobs/x.yaml:8:72: driven.stood_overnight: \"perhaps\" is neither yes nor no; yes or no"}},
 		{"keys where a list belongs", "facts:\n  - pads_km: Renewed", "facts:\n  pads_km: Renewed", []string{"jobs/x.yaml:7:3: facts: a mapping stands where a list belongs; a list, each item after a dash"}},
 		{"tab", "  - cause: pins_dry", "\t- cause: pins_dry", []string{"jobs/x.yaml:10:1: not YAML: found character that cannot start any token; keys and values as in the files of the library, indented with spaces"}},
 		{"not YAML", "goal: Look outside first.", "goal: [Look", []string{"jobs/x.yaml:16:1: not YAML: did not find expected ',' or ']'; keys and values as in the files of the library, indented with spaces"}},

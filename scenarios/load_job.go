@@ -75,6 +75,9 @@ func readDriven(r *reader, n *yaml.Node) Driven {
 		Harshness:     o.numberOr("harshness_ratio", "", 0.3, 3, 1),
 		RoomC:         o.number("room_c", "°C", -20, 45),
 	}
+	if stood := o.get("stood_overnight"); stood != nil {
+		d.Stood, _ = r.yes(stood, o.at("stood_overnight"))
+	}
 	if pads := o.get("pads_km"); pads != nil && d.PadsKm > d.Km && d.Km > 0 {
 		r.fail(pads, "driven.pads_km", show(d.PadsKm)+" is more than the car has run", "at most driven.clock_km, "+show(d.Km)+" km")
 	}

@@ -169,6 +169,7 @@ type Driven struct {
 	PadsThinnerMm float64 // [mm] by which their linings were thinner than new when fitted
 	Harshness     float64 // [1] factor on stops per kilometre
 	RoomC         float64 // [°C] of the air
+	Stood         bool    // overnight where it is looked at: engine cold, ground flat
 	// Known tells, for each of [Backgrounds], whether the inspector was told it.
 	Known [NumBackgrounds]bool
 }

@@ -67,9 +67,10 @@ func (d *Desk) Open(jobID string, seed uint64) (*Session, error) {
 	}
 	s := &Session{
 		desk: d, words: d.words, job: job, seed: seed,
-		stage: Inspecting, place: "ground", setup: inspect.Standing(), tries: map[string]uint64{},
+		stage: Inspecting, place: "ground", tries: map[string]uint64{},
 		catalog: d.catalog,
 	}
+	s.setup = s.arrived()
 	if s.found, err = buildWorld(job.Car, job.Driven, job.Faults); err != nil {
 		return nil, fmt.Errorf("job %s: %w", job.ID, err)
 	}

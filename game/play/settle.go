@@ -141,7 +141,7 @@ func (s *Session) settle(ctx context.Context, progress func(float64)) (*outcome,
 		return nil, err
 	}
 	o.Rows, o.Unsafe = scoring.Beliefs(p, 0.01), p.Unsafe
-	prices := evidence.InspectPrices(s.table.Problem())
+	prices := evidence.InspectPricesOf(s.table.Problem(), s.arrived())
 	if o.Worth, err = scoring.MostWorth(s.table.Table, &prices, s.readings()); err != nil {
 		return nil, err
 	}
@@ -234,7 +234,7 @@ func (s *Session) marked(ctx context.Context, o *outcome) (*scoring.Play, error)
 		return nil, err
 	}
 	p.Every = shares(every)
-	prices := evidence.InspectPrices(s.table.Problem())
+	prices := evidence.InspectPricesOf(s.table.Problem(), s.arrived())
 	if o.Best, err = s.table.Inspect(ctx, &prices, s.job.Minutes, show); err != nil {
 		return nil, err
 	}

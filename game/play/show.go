@@ -245,7 +245,7 @@ func (s *Session) setupNode() Node {
 	first := true
 	for _, name := range s.setup {
 		// Of a parked car only the handbrake is worth saying: tight nuts and cool discs are no work done.
-		if name != "handbrake_on" && slices.Contains(inspect.Standing(), name) {
+		if name != "handbrake_on" && slices.Contains(s.arrived(), name) {
 			continue
 		}
 		if first {

@@ -9,6 +9,14 @@ import (
 // How the car stands under its bonnet: its engine's heat, the oil that hangs in
 // it, the ground. What a vessel shows there hangs on it.
 
+// arrived is what stands when the learner comes to the car.
+func (s *Session) arrived() []string {
+	if s.job.Driven.Stood {
+		return inspect.StoodOvernight()
+	}
+	return inspect.Standing()
+}
+
 // spend lets minutes pass. Oil runs back while anything is done with the engine
 // at rest; what undoes that has run it.
 func (s *Session) spend(minutes float64, undone []string) {

@@ -179,3 +179,29 @@ func TestCapHoldsItsAirOnce(t *testing.T) {
 		t.Error("the cap was open for a sample and still holds its air")
 	}
 }
+
+// TestStoodOvernight: a car that was left overnight comes cold and on the flat, and
+// is not said to have been made so by anybody.
+func TestStoodOvernight(t *testing.T) {
+	s, err := desk(t).Open("just_bought", 2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := s.Do(play.Act{Do: play.Go, What: "bonnet"}); err != nil {
+		t.Fatal(err)
+	}
+	if said := stands(s); said != "engine cold; its oil has run back; on flat ground" {
+		t.Errorf("the car stands %q", said)
+	}
+	for _, n := range s.View().Nodes {
+		if n.ID == "setup" && n.Value != "Handbrake on" {
+			t.Errorf("made ready: %q", n.Value)
+		}
+	}
+	if x := readAt(t, s, "coolant_level"); math.Abs(x-100) > 10 {
+		t.Errorf("cold and full the coolant stands at %g %%", x)
+	}
+	if said := s.SayAmiss(); said != "" {
+		t.Errorf("the debrief says %q", said)
+	}
+}

@@ -50,17 +50,17 @@ var preparations = []Preparation{
 	{ID: "lower_rear", Minutes: 2, End: "rear", Undoes: []string{"lift_rear", "stand@rear_left", "stand@rear_right"}},
 	{ID: "torque_nuts", Minutes: 1, Safety: true, PerWheel: true, Undoes: []string{"slacken_nuts@wheel"}, Cautions: []string{"caution.nuts_torque"}},
 	{ID: "clear_road", Minutes: 1, Safety: true, Undoes: []string{"chock_rear", "chock_front"}, Cautions: []string{"caution.road_clear"}},
-	{ID: "drive", Minutes: 20, Needs: []string{"clear_road"}, Undoes: onTheRoad, Cautions: []string{"caution.road_clear"}, Harmful: HarmRoad},
+	{ID: "drive", Minutes: 20, Needs: []string{"clear_road"}, Undoes: append([]string{goneCold}, onTheRoad...), Cautions: []string{"caution.road_clear"}, Harmful: HarmRoad},
 	{ID: "stop_50", Minutes: 3, Needs: []string{"clear_road"}, Undoes: onTheRoad, Cautions: []string{"caution.road_clear"}, Harmful: HarmRoad},
 	{ID: flat, Minutes: 4, Undoes: []string{"chock_rear", "chock_front"}},
 	{ID: rested, Minutes: runBack / 60},
 	{ID: goneCold, Minutes: stoodCold / 60, Brings: []string{rested}},
 }
 
-// onTheRoad: whoever drives takes the chocks away first, parks where the car
-// stood, its engine hot and its oil thrown up, and whoever has braked has made
-// every disc hot again.
-var onTheRoad = []string{flat, rested, goneCold, "chock_rear", "chock_front", "cool_disc@front_left", "cool_disc@front_right", "cool_disc@rear_left", "cool_disc@rear_right"}
+// onTheRoad: whoever drives takes the chocks away first and parks on the yard, oil
+// thrown up, and whoever has braked has made every disc hot again. A cold engine is
+// hot after the loop, not yet after one stop.
+var onTheRoad = []string{flat, rested, "chock_rear", "chock_front", "cool_disc@front_left", "cool_disc@front_right", "cool_disc@rear_left", "cool_disc@rear_right"}
 
 // Preparations lists every preparation in a fixed order. It must not be changed.
 func Preparations() []Preparation { return preparations }
@@ -157,6 +157,10 @@ func RoadNeeds() [][]ID {
 		{"opening_inner", "opening_outer", "lining_inner_upper", "lining_inner_lower", "lining_outer_upper", "lining_outer_lower"},
 	}
 }
+
+// StoodOvernight names what stands when an inspector comes to a car that was left
+// overnight on a workshop's floor.
+func StoodOvernight() []string { return append(Standing(), flat, rested, goneCold) }
 
 // Standing names what stands when an inspector comes to a parked car.
 func Standing() []string {

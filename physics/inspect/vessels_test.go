@@ -180,14 +180,14 @@ func TestEngineThrowsTheOilUp(t *testing.T) {
 			t.Errorf("%s runs the engine and leaves the oil where it was", inst)
 		}
 	}
-	for _, name := range []string{"drive", "stop_50"} {
+	for name, undone := range map[string][]string{"drive": {flat, rested, goneCold}, "stop_50": {flat, rested}} {
 		w, err := ParseWork(name)
 		if err != nil {
 			t.Fatal(err)
 		}
 		for _, n := range []string{flat, rested, goneCold} {
-			if !slices.Contains(w.Undoes(), n) {
-				t.Errorf("%s leaves %s standing", name, n)
+			if slices.Contains(w.Undoes(), n) != slices.Contains(undone, n) {
+				t.Errorf("%s undoes %v, want %v of how the car stands", name, w.Undoes(), undone)
 			}
 		}
 	}

@@ -10,9 +10,13 @@ import (
 // catalogue: every preparation a check needs or wants with what that needs in
 // turn, safety included, and the way back to four wheels before the car is
 // moved. A form of a check made in spite of what it wants is not for sale.
-func InspectPrices(problem *Problem) Prices {
+// The car stands as one that was just driven in.
+func InspectPrices(problem *Problem) Prices { return InspectPricesOf(problem, inspect.Standing()) }
+
+// InspectPricesOf is [InspectPrices] for a car of which these preparations stand.
+func InspectPricesOf(problem *Problem, standing []string) Prices {
 	b := pricer{problem: problem}
-	for _, name := range inspect.Standing() {
+	for _, name := range standing {
 		b.work(name)
 	}
 	for _, inst := range problem.Checks {
@@ -26,7 +30,7 @@ func InspectPrices(problem *Problem) Prices {
 	}
 	// Listing what a preparation undoes lists more than what stands.
 	b.prices.Standing = make([]bool, len(b.prices.Preparations))
-	for _, name := range inspect.Standing() {
+	for _, name := range standing {
 		b.prices.Standing[b.work(name)] = true
 	}
 	return b.prices

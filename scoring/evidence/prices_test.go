@@ -78,3 +78,17 @@ func TestVesselPrices(t *testing.T) {
 		t.Errorf("lifted, then dipped: %g min, want %g with the front lowered", lifted, want)
 	}
 }
+
+// TestPricesOfAColdCar: what was left overnight is read cold at once, and its oil
+// only after a drive that warms it.
+func TestPricesOfAColdCar(t *testing.T) {
+	p := Problem{Checks: inspect.Instances()}
+	prices := InspectPricesOf(&p, inspect.StoodOvernight())
+	coolant, oil := []inspect.Instance{{Check: "coolant_level"}}, []inspect.Instance{{Check: "oil_level"}}
+	if got := prices.Minutes(&p, coolant); got != 1 {
+		t.Errorf("the coolant of a cold car costs %g min, want 1", got)
+	}
+	if got := prices.Minutes(&p, oil); got != 20+2 {
+		t.Errorf("the oil of a cold car costs %g min, want the drive and the look", got)
+	}
+}
