@@ -101,3 +101,24 @@ func TestStepsEverywhere(t *testing.T) {
 		t.Errorf("%d cars of 80 found no balance", failed)
 	}
 }
+
+// TestStepsAllocateNothing: no step of a car with everything wrong with it takes memory,
+// nor does one that Newton's tangents do not balance.
+func TestStepsAllocateNothing(t *testing.T) {
+	rng := rand.New(rand.NewPCG(21, 22))
+	for n := range 30 {
+		m, s := model(t, physicstest.Hatchback(), anyCondition(rng))
+		s.Speed = 20
+		i := 0
+		if a := testing.AllocsPerRun(60, func() {
+			i++
+			in := physics.Input{Foot: [...]float64{0, 300, 2000}[i/20%3], Engine: true, Hold: true, Side: float64(i%3) - 1}
+			var err error
+			if s, err = m.Step(s, in, [...]int64{1, 20, 1000}[i%3]); err != nil {
+				t.Fatal(err)
+			}
+		}); a != 0 {
+			t.Errorf("car %d: a step takes memory %g times", n, a)
+		}
+	}
+}

@@ -71,9 +71,9 @@ func TestRunawayKeepsTheLastGood(t *testing.T) {
 	}
 }
 
-// TestLeanTroubleIsNoRunaway: what a car can do is not taken for running away: the
+// TestHardUseIsNoRunaway: what a car can do is not taken for running away: the
 // hardest foot, boiling fluid, a trapped port under a hot caliper, 60 m/s.
-func TestLeanTroubleIsNoRunaway(t *testing.T) {
+func TestHardUseIsNoRunaway(t *testing.T) {
 	for name, cond := range map[string]physics.Condition{"sound": {}, "trapped": {PortCover: [2]float64{2 * mm, 2 * mm}, Water: 0.05}, "leak": at(physics.FrontLeft, physics.WheelCondition{Leak: 1e-4, Air: 20 * cm3})} {
 		m, s := model(t, physicstest.Hatchback(), cond)
 		s.Speed = 60
