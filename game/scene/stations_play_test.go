@@ -278,7 +278,7 @@ func TestStationsRedraw(t *testing.T) {
 }
 
 // TestStationsKeys: on every sheet of the inspection no key meets another, by
-// touch each is at least 44 high, and each that does more than write a figure or
+// touch each is at least 44 wide and high, and each that does more than write a figure or
 // strike a line shows a letter that no other has.
 func TestStationsKeys(t *testing.T) {
 	for _, touch := range []bool{false, true} {
@@ -293,29 +293,84 @@ func TestStationsKeys(t *testing.T) {
 			}
 			a.Draw()
 			s := j.sheet.(*stations)
-			letters := map[string]string{}
-			for i, k := range s.keys {
-				if k.tick {
-					continue
+			s.part = ""
+			s.layout()
+			keysStandApart(t, s, act.What)
+			for i := range s.view.Nodes {
+				if n := &s.view.Nodes[i]; n.Part != "" {
+					s.part = n.Part
+					s.layout()
+					keysStandApart(t, s, act.What+" "+n.Part)
 				}
-				if touch && k.Rect.H < widget.TouchTarget {
-					t.Errorf("%s: by touch key %s is %.0f high, want %.0f", act.What, k.id, k.Rect.H, widget.TouchTarget)
+			}
+		}
+	}
+}
+
+// keysStandApart holds the keys of a sheet to what TestStationsKeys says.
+func keysStandApart(t *testing.T, s *stations, where string) {
+	t.Helper()
+	letters := map[string]string{}
+	for i, k := range s.keys {
+		if k.tick {
+			continue
+		}
+		if s.app.Touch && (k.Rect.H < widget.TouchTarget || k.Rect.W < widget.TouchTarget) {
+			t.Errorf("%s: by touch key %s is %.0f by %.0f, want %.0f", where, k.id, k.Rect.W, k.Rect.H, widget.TouchTarget)
+		}
+		for _, o := range s.keys[:i] {
+			if !o.tick && k.Rect.Overlaps(o.Rect) {
+				t.Errorf("%s: keys %s and %s meet", where, k.id, o.id)
+			}
+		}
+		if strings.HasPrefix(k.id, "pad.") || strings.HasPrefix(k.id, "note") || k.hand { // a tag bears the letter of its key
+			continue
+		}
+		if k.Letter == "" {
+			t.Errorf("%s: key %s shows no letter", where, k.id)
+		}
+		if o := letters[k.Letter]; o != "" {
+			t.Errorf("%s: %s and %s both show %s", where, o, k.id, k.Letter)
+		}
+		letters[k.Letter] = k.id
+	}
+}
+
+// TestEveryCheckByHand: every check at a wheel, on the car and off it, is reached
+// by letters, by Tab and Enter, by mouse and by finger.
+func TestEveryCheckByHand(t *testing.T) {
+	for _, use := range []string{"keys", "tab", "mouse", "touch"} {
+		a := testApp(t, false)
+		a.Resize(1280, 720, use == "touch")
+		made := map[inspect.ID]bool{}
+		for _, acts := range [][]play.Act{{{Do: play.Go, What: "front_left"}}, wheelOffActs[:8], wheelOffActs} {
+			j, session := openJob(t, a, "warm_wheel", 3)
+			for _, act := range acts {
+				if !j.do(act) {
+					t.Fatal(j.view.Notice)
 				}
-				for _, o := range s.keys[:i] {
-					if !o.tick && k.Rect.Overlaps(o.Rect) {
-						t.Errorf("%s: keys %s and %s meet", act.What, k.id, o.id)
+			}
+			h := &hand{t, a, j, session, use}
+			for _, n := range session.View().Nodes {
+				for _, x := range n.Actions {
+					id, _, _ := strings.Cut(x.Act.What, "@")
+					if n.Part == "" || !x.Enabled || made[inspect.ID(id)] {
+						continue
 					}
+					made[inspect.ID(id)] = true
+					if err := h.Do(x.Act); err != nil {
+						t.Fatal(err)
+					}
+					if v := j.view.Instrument; v == nil || v.Check != x.Act.What {
+						t.Fatalf("%s by %s: the instrument is %+v", x.Act.What, use, v)
+					}
+					j.do(j.view.Instrument.Skip.Act)
 				}
-				if strings.HasPrefix(k.id, "pad.") || strings.HasPrefix(k.id, "note") || k.hand { // a tag bears the letter of its key
-					continue
-				}
-				if k.Letter == "" {
-					t.Errorf("%s: key %s shows no letter", act.What, k.id)
-				}
-				if o := letters[k.Letter]; o != "" {
-					t.Errorf("%s: %s and %s both show %s", act.What, o, k.id, k.Letter)
-				}
-				letters[k.Letter] = k.id
+			}
+		}
+		for _, c := range inspect.All() {
+			if c.Part != "" && !made[c.ID] {
+				t.Errorf("%s is not reached by %s", c.ID, use)
 			}
 		}
 	}
