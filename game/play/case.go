@@ -58,7 +58,7 @@ func (d *Desk) newCase(job *scenarios.Job, told scenarios.Driven, t *table) (*Ca
 		return nil, fmt.Errorf("job %s: %w", job.ID, err)
 	}
 	s := &Session{desk: d, words: d.words, job: job, found: found, table: t}
-	return &Case{s: s, told: told, prices: evidence.InspectPrices(t.Problem()), cures: map[string]*cure{}, truth: make([]answer, len(t.Problem().Checks))}, nil
+	return &Case{s: s, told: told, prices: evidence.InspectPricesOf(t.Problem(), s.arrived()), cures: map[string]*cure{}, truth: make([]answer, len(t.Problem().Checks))}, nil
 }
 
 // Fresh makes up a car that nobody wrote down, told of as job's is: cause, place
