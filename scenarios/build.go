@@ -94,8 +94,11 @@ func build(spec *physics.Spec, driven Driven, faults []Fault, sound drive) (phys
 func (f *Fault) Felt(spec *physics.Spec) bool {
 	for i := range f.Severity.Start {
 		ch := &f.Severity.Start[i]
+		if ch.Op != Set && ch.Op != Add && ch.Op != Scale && ch.Op != AtLeast { // it may hang on what has worn
+			return true
+		}
 		fields, err := f.Place.at(spec, ch.Path)
-		if ch.Op == Pour || err != nil {
+		if err != nil {
 			return true
 		}
 		for _, field := range fields {

@@ -25,7 +25,7 @@ func TestBeliefsOfRealCars(t *testing.T) {
 	}
 	p := only(jobProblem(t, "warm_wheel", &built), ids...)
 	table := filled(t, p, 2)
-	const cars, looks = 240, 5
+	const cars, looks = 240, 8
 	rng := rand.New(rand.NewPCG(13, 9))
 	n, right, stated := 0, 0, 0.0
 	for range cars {

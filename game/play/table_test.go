@@ -1,6 +1,7 @@
 package play
 
 import (
+	"fmt"
 	"math"
 	"reflect"
 	"runtime"
@@ -20,6 +21,11 @@ func jobProblem(t testing.TB, job string, built *atomic.Int64) *evidence.Problem
 	if err != nil {
 		t.Fatal(err)
 	}
+	return libraryProblem(t, lib, job, built)
+}
+
+func libraryProblem(t testing.TB, lib *scenarios.Library, job string, built *atomic.Int64) *evidence.Problem {
+	t.Helper()
 	j := lib.Job(job)
 	if j == nil {
 		t.Fatalf("no job %s", job)
@@ -33,12 +39,55 @@ func jobProblem(t testing.TB, job string, built *atomic.Int64) *evidence.Problem
 	return p
 }
 
+// grown is a library with at least n hypotheses: its own causes, and copies of them
+// whose numbers are some per cent greater, in the order of the library.
+func grown(lib *scenarios.Library, n int) *scenarios.Library {
+	big, have := *lib, 0
+	count := func(c *scenarios.Cause) int { return len(c.Places) * len(c.Severities) }
+	for _, c := range lib.Causes {
+		have += count(c)
+	}
+	big.Causes = slices.Clone(lib.Causes)
+	for copies := 1; have < n; copies++ {
+		for _, c := range lib.Causes {
+			if c.Healthy || have >= n {
+				continue
+			}
+			other := *c
+			other.ID = fmt.Sprint(c.ID, "_", copies)
+			other.Severities = slices.Clone(c.Severities)
+			for i := range other.Severities {
+				s := &other.Severities[i]
+				for _, list := range []*[]scenarios.Change{&s.Start, &s.End} {
+					*list = slices.Clone(*list)
+					for k := range *list {
+						(*list)[k].Value *= 1 + 0.06*float64(copies)
+					}
+				}
+			}
+			big.Causes = append(big.Causes, &other)
+			have += count(c)
+		}
+	}
+	return &big
+}
+
 // BenchmarkTable fills the table of one job, all single causes and all checks,
-// on every core: the wait for a debrief.
+// on every core: the wait for a debrief. Besides the library as it is, one of 330
+// hypotheses.
 func BenchmarkTable(b *testing.B) {
+	lib, err := scenarios.Embedded()
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.Run("library", func(b *testing.B) { benchmarkTable(b, lib) })
+	b.Run("grown", func(b *testing.B) { benchmarkTable(b, grown(lib, 330)) })
+}
+
+func benchmarkTable(b *testing.B, lib *scenarios.Library) {
 	for b.Loop() {
 		var built atomic.Int64
-		p := jobProblem(b, "warm_wheel", &built)
+		p := libraryProblem(b, lib, "warm_wheel", &built)
 		t, err := evidence.NewTable(p)
 		if err != nil {
 			b.Fatal(err)

@@ -94,11 +94,15 @@ type scales struct {
 	name  string // of the best
 }
 
-// scales drives the car on as it came and as every candidate would leave it; extra
-// is one more set that will be asked for.
+// scales drives the car on as it came and as those candidates would leave it that
+// may be the best; extra is one more set that will be asked for.
 func (s *Session) scales(ctx context.Context, extra []string) (*scales, error) {
 	w, sets := &scales{s: s, all: s.outlooks()}, s.candidates()
-	err := w.all.prepare(ctx, append([][]string{nil, extra}, sets...))
+	first := [][]string{nil, extra}
+	for i := range extra {
+		first = append(first, without(extra, i))
+	}
+	err := w.all.prepare(ctx, first)
 	if err != nil {
 		return nil, err
 	}
@@ -110,17 +114,16 @@ func (s *Session) scales(ctx context.Context, extra []string) (*scales, error) {
 	w.work, done = s.cheapestMending(sets)
 	var choices []scoring.Choice
 	var names []string
-	for i, set := range sets {
-		look, err := w.all.of(set)
-		if err != nil {
-			continue // this work cannot be done on this car
+	list, err := s.consider(ctx, w.all, sets, done, w.work, w.sound)
+	if err != nil {
+		return nil, err
+	}
+	for i := range list {
+		if list[i].look == nil {
+			continue
 		}
-		for _, r := range releases {
-			c := s.choice(set, r, &look, w.sound, true)
-			if !done[i] {
-				c.Again = w.work
-			}
-			choices, names = append(choices, c), append(names, choiceID(set, r))
+		for _, c := range s.choices(&list[i], w.sound) {
+			choices, names = append(choices, c), append(names, choiceID(list[i].set, c.Release))
 		}
 	}
 	if best, _ := scoring.Decide(choices); best >= 0 {
@@ -141,7 +144,7 @@ func (w *scales) choice(chosen []string, release string, known bool) (c scoring.
 		if r.PartsCost == 0 || r.Refers {
 			continue
 		}
-		without, err := w.all.of(slices.Delete(slices.Clone(chosen), i, i+1))
+		without, err := w.all.of(without(chosen, i))
 		if err != nil {
 			return c, leaves, err
 		}
@@ -155,6 +158,9 @@ func (w *scales) choice(chosen []string, release string, known bool) (c scoring.
 	}
 	return c, leaves, err
 }
+
+// without is a set but for one remedy.
+func without(chosen []string, i int) []string { return slices.Delete(slices.Clone(chosen), i, i+1) }
 
 // decide fills a decision into a play; of equals the learner's own is the best.
 func (w *scales) decide(p *scoring.Play, mine scoring.Choice, name string) {

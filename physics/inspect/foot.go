@@ -53,6 +53,18 @@ func (f *foot) rest(ms, dt int64) {
 	}
 }
 
+// calm is rest in steps that double from short on: what moved the foot dies away.
+func (f *foot) calm(ms int64) {
+	dt := f.step(short)
+	for left := ms; left > 0; left -= dt {
+		if !f.fine && left < ms {
+			dt *= 2
+		}
+		dt = min(dt, left)
+		f.do(dt)
+	}
+}
+
 func (f *foot) step(dt int64) int64 {
 	if f.fine {
 		return 1
@@ -77,10 +89,10 @@ func (f *foot) travel() float64 { return f.m.PedalTravel(&f.s) }
 // returns the travel at its end [m].
 func (f *foot) stroke(force float64) float64 {
 	f.to(force, 200)
-	f.rest(300, short)
+	f.calm(300)
 	t := f.travel()
 	f.letGo(100, 5)
 	f.rest(20, 1) // fluid rushes past the cups: 20 ms at once would let too much by
-	f.rest(380, short)
+	f.calm(380)
 	return t
 }

@@ -50,7 +50,7 @@ func (w *World) release() (physics.State, error) {
 		f.to(pressForce, 400)
 		f.rest(1000, long)
 		f.letGo(200, 2)
-		f.rest(1000, short)
+		f.calm(1000)
 		return f.s, f.err
 	})
 }
