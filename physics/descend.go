@@ -16,7 +16,11 @@ type DescentResult struct {
 
 // Descend holds a speed [m/s] down a grade [1] for a length [m] on the brakes
 // alone, in steps of 1 s after the first second. The foot follows what the
-// linings still give, at most 500 N.
+// linings still give, at most 500 N:
+//
+//	Σ T/R = m·g·sin − resistance(v)      [N] a grade is a tangent: sin = grade/√(1 + grade²)
+//
+// Error: every temperature below 0.5 % of the greatest rise (held against SciPy).
 func (m *Model) Descend(s State, grade, length, speed float64) (DescentResult, error) {
 	var r DescentResult
 	if err := checkDescent(grade, length, speed); err != nil {

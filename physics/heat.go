@@ -5,7 +5,10 @@ package physics
 // tenth of a second on; with eight it is 2 % low there.
 const DiscCells = 16
 
-// HeatState is the temperatures of one wheel's brake [°C].
+// HeatState is the temperatures of one wheel's brake [°C]: the disc's half thickness
+// in cells, the other parts as lumps in a row from pad to fluid. The equations stand
+// in the package document; the heat paths' constants are assumed, at the middle of
+// what is usual, but for the vanes' (McPhee & Johnson, Int. J. Thermal Sci. 47, 2008).
 type HeatState struct {
 	Disc   [DiscCells]float64 // [°C] from the friction face to the mid-plane
 	Hat    float64            // [°C]

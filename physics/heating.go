@@ -28,7 +28,8 @@ func (c *Corner) padFriction(f *CornerForces, pad int) float64 {
 	return float64(c.mu[pad][Upper]*f.Half[pad][Upper]) + float64(c.mu[pad][Lower]*f.Half[pad][Lower])
 }
 
-// WheelTorque is the brake torque of a turning wheel [N·m], linings at their present temperature.
+// WheelTorque is the brake torque of a turning wheel [N·m]: T = r_e·Σ μ·N over its
+// half pads, linings at their present temperature.
 func (m *Model) WheelTorque(s *State, w Wheel) float64 {
 	return m.corners[w].Torque(&s.Forces[w]) * m.grip(s, w)
 }

@@ -47,7 +47,8 @@ func (m *Model) taken(rod float64, stroke *[2]float64) float64 {
 	return max(off, push/hold)
 }
 
-// PedalTravel is the pedal's travel from rest [m] (ratio × rod travel).
+// PedalTravel is the pedal's travel from rest [m]: r·(free + s1 + s2), the free travel
+// as far as it is taken up.
 func (m *Model) PedalTravel(s *State) float64 {
 	t := &s.Master
 	return m.spec.Pedal.Ratio * (float64(m.master.free*m.taken(t.Rod, &t.Stroke)) + t.Stroke[0] + t.Stroke[1])

@@ -1,7 +1,8 @@
 package physics
 
 // Level is the fluid's height in the reservoir as a share of the way from MIN
-// (0) to MAX (1). It follows from where the rest of the fluid stands.
+// (0) to MAX (1): (standing − at MIN)/(MAX − MIN). It follows from where the rest of
+// the fluid stands, so it has no formula of wear or leak of its own.
 func (m *Model) Level(s *State) float64 {
 	r := &m.spec.Reservoir
 	return (s.Standing - r.AtMin) / r.MinToMax

@@ -19,7 +19,8 @@ func slope(grade float64) (sin, cos float64) {
 	return grade * cos, cos
 }
 
-// Resistance is what holds the car back without brakes [N]: air and rolling.
+// Resistance is what holds the car back without brakes [N] at a speed [m/s] on a
+// slope of this cosine [1]: ½·1.2 kg/m³·c_d·A·v² + c_r·m·g·cos.
 func (b *BodySpec) Resistance(speed, cos float64) float64 {
 	return float64(0.5*airDensity*b.DragArea*speed*speed) + float64(b.Rolling*b.Mass*Gravity*cos)
 }

@@ -22,7 +22,8 @@ func (s *Spec) Corner(w Wheel) *CornerSpec {
 	return &s.Rear
 }
 
-// BodySpec is the car as a mass on four tyres.
+// BodySpec is the car as a mass on four tyres, seen from the side: axle loads, but
+// no roll, no suspension. Error of that: the inner wheels of a bend are too heavy.
 type BodySpec struct {
 	Mass          float64 // [kg] ready to drive, driver included
 	Wheelbase     float64 // [m]
@@ -45,7 +46,10 @@ type PedalSpec struct {
 	Reserve float64 // [m] pedal travel from rest to the floor
 }
 
-// BoosterSpec is the vacuum booster.
+// BoosterSpec is the vacuum booster; see [Model.BoosterForce].
+//
+//	V ← V·(1 − vent)^d                   a release, d the drop of demand as a share of the ceiling
+//	V ← V_e + (V − V_e)·e^(−t/restore)   engine running [Pa]
 type BoosterSpec struct {
 	Gain      float64 // [1] force added per newton of rod force above the threshold
 	Threshold float64 // [N] rod force below which nothing is added
@@ -55,7 +59,13 @@ type BoosterSpec struct {
 	Restore   float64 // [s] time constant with which the engine restores the vacuum
 }
 
-// MasterSpec is the tandem master cylinder. Index 0 is the primary chamber.
+// MasterSpec is the tandem master cylinder. Index 0 is the primary chamber. Both
+// chambers carry the whole force F of rod and booster:
+//
+//	p·A = η·F + f_r − f − (preload + k·s)           [N] s the travel against the next piston, or at a stop
+//	f   = clamp(k_f·(s1 + s2 − anchor), −f_r, +f_r),  f_r = friction + share·F
+//
+// A rising foot slides, so that η alone counts; f is felt where it turns back.
 type MasterSpec struct {
 	Bore          float64    // [m] diameter
 	Efficiency    float64    // [1] share of rod and booster force that makes pressure, foot rising
@@ -70,13 +80,20 @@ type MasterSpec struct {
 	FrictionRate  float64    // [N/m] stiffness of that friction before it slides
 }
 
-// ValveSpec is the rear pressure-reducing valve.
+// ValveSpec is the rear pressure-reducing valve: one a rear wheel on a diagonal
+// car, one for both on a car split front and rear.
+//
+//	p_out = p                            p ≤ knee
+//	p_out = knee + slope·(p − knee)      above [Pa]
+//	p_out = p − p_front                  once that is more: with the front lost it opens
 type ValveSpec struct {
 	Knee  float64 // [Pa] pressure above which the rear is reduced; 0 means no valve
 	Slope float64 // [1] rear pressure per front pressure above the knee
 }
 
-// FluidSpec is the brake fluid when fresh.
+// FluidSpec is the brake fluid when fresh. Grades: 49 CFR 571.116 (dry and wet
+// boiling point, viscosity at −40 and 100 °C); see [FluidSpec.BoilingPoint] and
+// [FluidSpec.ViscosityAt].
 type FluidSpec struct {
 	BulkModulus float64 // [Pa] at 20 °C
 	Expansion   float64 // [1/K] by volume
