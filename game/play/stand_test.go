@@ -8,6 +8,8 @@ import (
 
 	"evenwear/game/play"
 	"evenwear/game/play/playtest"
+	"evenwear/physics"
+	"evenwear/physics/inspect"
 )
 
 // readAt makes a check and reads it by its marks, without writing it down.
@@ -203,5 +205,44 @@ func TestStoodOvernight(t *testing.T) {
 	}
 	if said := s.SayAmiss(); said != "" {
 		t.Errorf("the debrief says %q", said)
+	}
+}
+
+// TestVesselsLieOnEveryCar: on each car of the library what is left out moves the
+// reading by more than a division, the way the equations say.
+func TestVesselsLieOnEveryCar(t *testing.T) {
+	lib := desk(t).Library()
+	for _, car := range lib.Cars {
+		w, err := inspect.NewWorld(&car.Spec, physics.Condition{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		shows := func(name string) float64 {
+			inst, err := inspect.ParseInstance(name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			v, err := w.Measure(inst)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return 100 * v
+		}
+		uphill := -1.0 // the end that points up is read too low
+		if car.Spec.Vessels.Oil.Reach < 0 {
+			uphill = 1
+		}
+		for form, way := range map[string]float64{"oil_level~run_back": -1, "oil_level~roll_level": uphill, "oil_level~engine_cold": -1,
+			"coolant_level~engine_cold": 1, "steering_level~engine_cold": 1} {
+			inst, _ := inspect.ParseInstance(form)
+			if d := way * (shows(form) - shows(inst.Proper().String())); d < 10 {
+				t.Errorf("%s: %s is off by %.1f %% the way it should be, want more than a division", car.ID, form, d)
+			} else {
+				t.Logf("%s: %s is off by %+.1f %%", car.ID, form, way*d)
+			}
+		}
+		if full := shows("oil_level"); math.Abs(full-100) > 5 {
+			t.Errorf("%s: a full sump reads %.1f %%", car.ID, full)
+		}
 	}
 }
