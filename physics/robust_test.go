@@ -122,3 +122,44 @@ func TestStepsAllocateNothing(t *testing.T) {
 		}
 	}
 }
+
+// TestDrivesEverywhere: a car with anything wrong with it can be driven on for months: no
+// lining grows back or wears through its plate, nothing shrinks that only grows, and the
+// car that comes back can be looked at.
+func TestDrivesEverywhere(t *testing.T) {
+	rng := rand.New(rand.NewPCG(31, 32))
+	spec := physicstest.Hatchback()
+	for n := range 24 {
+		cond := anyCondition(rng)
+		cond.MineralOil, cond.WaterUptake = 0.1*rng.Float64()*float64(n%2), 0.002
+		for w := range cond.Wheels {
+			v := &cond.Wheels[w]
+			v.SealSwelling, v.SealRusting, v.PinRusting = 300*rng.Float64(), 20*rng.Float64(), [2]float64{30 * rng.Float64(), 0}
+			v.PinSwelling = [2]float64{0, 300 * rng.Float64()}
+		}
+		after, err := physics.Drive(spec, cond, physics.MixedDuty(), 4000)
+		if err != nil {
+			t.Errorf("car %d: %v", n, err)
+			continue
+		}
+		for w := range after.Wheels {
+			a, b := &after.Wheels[w], &cond.Wheels[w]
+			most := spec.Corner(physics.Wheel(w)).LiningNew
+			for i := range 2 {
+				for j := range 2 {
+					if x := a.Wear[i][j]; !(x >= b.Wear[i][j] && x <= most+1e-12) {
+						t.Errorf("car %d, %v: half %d.%d worn %.4f mm, was %.4f", n, physics.Wheel(w), i, j, x/mm, b.Wear[i][j]/mm)
+					}
+				}
+				if !(a.DiscWear[i] >= b.DiscWear[i] && a.PinFriction[i] >= b.PinFriction[i] && a.PinSoaked[i] >= b.PinSoaked[i] && a.SealFriction >= b.SealFriction && a.SealRate >= b.SealRate) {
+					t.Errorf("car %d, %v: something shrank: %+v", n, physics.Wheel(w), a)
+				}
+			}
+		}
+		if m, err := physics.New(spec, after); err != nil {
+			t.Errorf("car %d: %v", n, err)
+		} else if _, err = m.Rest(); err != nil {
+			t.Errorf("car %d: %v", n, err)
+		}
+	}
+}
