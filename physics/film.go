@@ -4,7 +4,7 @@ import "evenwear/physics/exact"
 
 const (
 	filmGrip  = 0.15  // [1] by which a closed rust film raises friction; assumed: discs bite on a damp morning
-	filmWork  = 0.8e6 // [J/m²] of friction on both faces' swept area that leaves 37 % of it; assumed: three town stops
+	filmWork  = 0.8e6 // [J/m²] of friction on both faces' swept area that leaves 37 % of it: gone after a few stops, common practice, no source
 	filmStops = 3.0   // stops of a duty that do the same
 	filmGone  = 1e-3  // [1] nobody sees it any more
 )
