@@ -22,7 +22,11 @@ func (c *Condition) carry(from *Condition) {
 	c.LowGrade, c.VentShut = from.LowGrade, from.VentShut
 	c.BoosterLoss, c.VacuumLeak, c.DiaphragmLeak = from.BoosterLoss, from.VacuumLeak, from.DiaphragmLeak
 	c.CupBypass, c.ChamberAir = from.CupBypass, from.ChamberAir
-	c.LampLost, c.FloatHigh, c.Vessels = from.LampLost, from.FloatHigh, from.Vessels
+	c.LampLost, c.FloatHigh = from.LampLost, from.FloatHigh
+	if c.Vessels.Seep == 0 {
+		c.Vessels.Coolant = from.Vessels.Coolant
+	}
+	c.Vessels.Oil, c.Vessels.Steering, c.Vessels.Washer = from.Vessels.Oil, from.Vessels.Steering, from.Vessels.Washer
 	for w := range c.Wheels {
 		v, other := &c.Wheels[w], &from.Wheels[w]
 		v.RimRust, v.DiscCrack, v.BearingPlay = other.RimRust, other.DiscCrack, other.BearingPlay

@@ -22,7 +22,7 @@ var treatment = map[string]struct {
 	"BoosterLoss": {carries, 0.5}, "VacuumLeak": {carries, 0.1}, "DiaphragmLeak": {carries, 3},
 	"CupBypass": {carries, 1e-14}, "PortCover": {carries, 1e-3}, "ChamberAir": {carries, 1e-6},
 	"LampLost": {carries, 1}, "FloatHigh": {carries, 1e-5},
-	"Oil": {carries, -1e-4}, "Coolant": {carries, -1e-4}, "Steering": {carries, -1e-5}, "Washer": {carries, -1e-4},
+	"Oil": {carries, -1e-4}, "Coolant": {carries, -1e-4}, "Steering": {carries, -1e-5}, "Washer": {carries, -1e-4}, "Seep": {reads, 6e-5},
 
 	"PinFriction": {reads, 100}, "PinBend": {reads, 2e-6}, "PinSwelling": {reads, 200}, "PinSoaked": {keeps, 100},
 	"PinRusting": {reads, 50}, "PinAnchorSet": {reads, 1}, "PinAnchor": {reads, 2e-4},

@@ -13,6 +13,7 @@ const (
 	oilSeal    = 1500.0 // [N] by which that grips each piston
 	oilCup     = 2.5e-3 // [m] play by which it covers each compensating port: more than a pedal's free travel
 	waterMost  = 0.2    // [1] water in the fluid by mass
+	seepMost   = 1e-3   // [m³] of coolant that runs out; the leak lies no lower, assumed
 )
 
 // monthly is how far the car goes in a month [km].
@@ -28,6 +29,7 @@ func (d *Duty) monthly() float64 {
 //	swelling   dF = S·(1 − e^(−t/τ)), S ← S − dF      mineral oil in a pin's rubber, τ two weeks; in a seal, τ a month
 //	rust       F ← F + r·t                            water under a torn boot
 //	water      w ← w + u·t                            through hoses and the cap, at most 20 %
+//	coolant    dV = s·t                               through a leak, at most a litre
 //	oil        dR = (min(1, m/10 %) − R)·(1 − e^(−t/τ))   mineral oil, a share m of the fluid, in all rubber
 //
 // F is the sliding force of a pin or a piston. What holds a piston so also stiffens
@@ -57,6 +59,9 @@ func (c *Condition) Age(months float64) {
 		}
 	}
 	c.Water = min(waterMost, c.Water+float64(c.WaterUptake*months))
+	if v := &c.Vessels; v.Seep > 0 {
+		v.Coolant = max(min(v.Coolant, -seepMost), v.Coolant-float64(v.Seep*months))
+	}
 }
 
 // oilToCome is how much further the fluid's oil will swell the rubber [1].

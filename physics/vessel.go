@@ -47,6 +47,7 @@ type VesselSpec struct {
 // the vessels were filled to MAX [m³ at 20 °C].
 type VesselsCondition struct {
 	Oil, Coolant, Steering, Washer float64 // [m³]
+	Seep                           float64 // [m³/month] of coolant through a leak
 }
 
 // A Bonnet is how the car stands when somebody looks under its bonnet.
@@ -144,6 +145,7 @@ func (c *VesselsCondition) rules(s *VesselsSpec) []rule {
 	return []rule{
 		{what: "condition.oil", v: c.Oil, lo: -s.Oil.AtMax, hi: max(s.Oil.AtMax, tiny)},
 		{what: "condition.coolant", v: c.Coolant, lo: -s.Coolant.Volume, hi: max(s.Coolant.Volume, tiny)},
+		{what: "condition.coolant_seep", v: c.Seep, hi: 1e-3},
 		{what: "condition.steering", v: c.Steering, lo: -s.Steering.Volume, hi: max(s.Steering.Volume, tiny)},
 		{what: "condition.washer", v: c.Washer, lo: -s.Washer.Volume, hi: max(s.Washer.Volume, tiny)},
 	}

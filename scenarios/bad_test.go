@@ -78,7 +78,7 @@ func TestBadJobs(t *testing.T) {
 		{"number for text", "goal: Look outside first.", "goal: 12", []string{"jobs/x.yaml:16:7: goal: \"12\" is not text; text; put it in quotes if it is meant as text"}},
 		{"empty text", "goal: Look outside first.", "goal: \"\"", []string{"jobs/x.yaml:16:7: goal: the text is empty; at least one word"}},
 		{"unknown car", "compact_hatchback", "compact_hatchbak", []string{"jobs/x.yaml:2:6: car: unknown car \"compact_hatchbak\"; known are compact_hatchback, delivery_van, small_four_wheel_drive"}},
-		{"unknown cause", "cause: pins_dry", "cause: pin_dry", []string{"jobs/x.yaml:10:12: faults[0].cause: unknown cause \"pin_dry\"; the nearest known are pins_dry, pin_seized, pins_seized"}},
+		{"unknown cause", "cause: pins_dry", "cause: pin_dry", []string{"jobs/x.yaml:10:12: faults[0].cause: unknown cause \"pin_dry\"; the nearest known are pins_dry, pin_bent, pin_seized"}},
 		{"unknown place", "place: front_left", "place: front_lift", []string{"jobs/x.yaml:11:12: faults[0].place: unknown place of pins_dry \"front_lift\"; known are front_left, front_right, rear_left, rear_right"}},
 		{"place of another cause", "place: front_left", "place: car", []string{"jobs/x.yaml:11:12: faults[0].place: unknown place of pins_dry \"car\"; known are front_left, front_right, rear_left, rear_right"}},
 		{"unknown severity", "severity: heavy", "severity: awful", []string{"jobs/x.yaml:12:15: faults[0].severity: unknown severity of pins_dry \"awful\"; known are slight, clear, heavy"}},
@@ -175,9 +175,12 @@ func TestBadOthers(t *testing.T) {
 		{"range the wrong way", "causes/pins_dry.yaml", "{from: 2000, to: 15000}", "{from: 20000, to: 15000}", "causes/pins_dry.yaml:11:11: since_km: from is greater than to; from at most to\njobs/warm_wheel.yaml:14:69: faults[0].since_km: 7000 is out of range; a number from 20000 to 15000 km"},
 		{"negative change", "causes/pins_dry.yaml", "wheel.pin_friction_n: 120", "wheel.pin_friction_n: -120", "causes/pins_dry.yaml:17:33: severities[0].add.wheel.pin_friction_n: -120 is out of range; a number from 0 to 50000 N"},
 		{"unknown person", "remedies/renew_joint.yaml", "who: licensed_unless_trained", "who: anybody", "remedies/renew_joint.yaml:6:6: who: unknown person \"anybody\"; known are owner, licensed_unless_trained, licensed, nobody"},
-		{"unknown part", "remedies/renew_joint.yaml", "part: lines", "part: line", "remedies/renew_joint.yaml:2:7: part: unknown part \"line\"; known are pins, caliper, pads, disc, lines, fluid, whole"},
+		{"unknown part", "remedies/renew_joint.yaml", "part: lines", "part: line", "remedies/renew_joint.yaml:2:7: part: unknown part \"line\"; known are pins, caliper, pads, disc, lines, fluid, bonnet, whole"},
 		{"unknown mark", "remedies/renew_joint.yaml", "pour_to: max", "pour_to: brim", "remedies/renew_joint.yaml:12:10: pour_to: unknown mark \"brim\"; known is max"},
-		{"group twice", "catalogue.yaml", "{id: disc, name: Disc}", "{id: pads, name: Disc}", "catalogue.yaml:7:5: groups[3].id: \"pads\" stands twice; once\ncauses/disc_runout.yaml:2:8: group: unknown group \"disc\"; the nearest known are pads, pads, assistance"},
+		{"group twice", "catalogue.yaml", "{id: hub, name: Hub}", "{id: pads, name: Hub}", "catalogue.yaml:10:5: groups[6].id: \"pads\" stands twice; once\ncauses/hub_loose.yaml:2:8: group: unknown group \"hub\"; the nearest known are pads, disc, pads"},
+		{"what is left of what does not wear", "causes/pads_worn_front.yaml", "{wheel.lining_left_mm: 1.3}", "{wheel.lining_loss_mm: 1.3}", "causes/pads_worn_front.yaml:16:24: severities[1].at_end.at_most.wheel.lining_loss_mm: unknown path \"wheel.lining_loss_mm\"; the nearest known are wheel.lining_left_mm, rear_wheels.lining_left_mm, front_wheels.lining_left_mm; what is left of a part that wears"},
+		{"more left than there can be", "causes/pads_worn_front.yaml", "{wheel.lining_left_mm: 1.3}", "{wheel.lining_left_mm: 130}", "causes/pads_worn_front.yaml:16:46: severities[1].at_end.at_most.wheel.lining_left_mm: 130 is out of range; a number from 0 to 25 mm"},
+		{"unknown number of a circuit", "causes/port_covered.yaml", "circuit.play_lost_mm", "circuit.stroke_mm", "causes/port_covered.yaml:13:11: severities[0].add.circuit.stroke_mm: unknown path \"circuit.stroke_mm\"; the nearest known are circuit.air_cm3, circuit.play_lost_mm, circuit.bypass_cm3_per_s_mpa; a path of the condition"},
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {

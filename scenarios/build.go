@@ -21,7 +21,8 @@ func (d *Driven) Duty() physics.Duty {
 	return duty
 }
 
-// Build is the condition an inspector finds: the pads are fitted, the car is
+// Build is the condition an inspector finds: the pads are fitted, the vessels
+// under the bonnet stand where they should, the car is
 // driven sound, each fault is put in where its story begins, the car is driven
 // on with it, and what happens at the end is done. Faults older than the pads
 // begin with the pads. A fault that driving does not feel is put in last: when it
@@ -36,6 +37,9 @@ type drive func(*physics.Spec, physics.Condition, physics.Duty, float64) (physic
 // build is Build with the car driven sound by sound.
 func build(spec *physics.Spec, driven Driven, faults []Fault, sound drive) (physics.Condition, error) {
 	var cond physics.Condition
+	for i := range vessels {
+		vessels[i].fill(spec, &cond, vessels[i].rest)
+	}
 	for w := range cond.Wheels {
 		for pad := range 2 {
 			for half := range 2 {

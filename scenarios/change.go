@@ -10,8 +10,15 @@ import (
 // apply works one change into cond. part scales what it adds (a fault that has
 // not yet grown).
 func (ch *Change) apply(spec *physics.Spec, cond *physics.Condition, p Place, part float64) error {
-	if ch.Op == Pour {
+	switch ch.Op {
+	case Pour:
 		return pour(spec, cond)
+	case AtMost:
+		ch.leave(spec, cond, p)
+		return nil
+	case StandsAt:
+		vesselAt(ch.Path).fill(spec, cond, ch.Value)
+		return nil
 	}
 	fs, err := p.at(spec, ch.Path)
 	if err != nil {
@@ -25,7 +32,8 @@ func (ch *Change) apply(spec *physics.Spec, cond *physics.Condition, p Place, pa
 		case Add:
 			*at += float64(part * v)
 		case Scale:
-			*at *= ch.Value
+			kept := f.keeps(cond)
+			*at = kept + float64((*at-kept)*ch.Value)
 		case AtLeast:
 			*at = max(*at, v)
 		default:
@@ -99,12 +107,20 @@ func (f *Field) clear(spec *physics.Spec, cond *physics.Condition) error {
 }
 
 // MakeGood sets the numbers that the fault changed, and what months made of
-// them, back to a new part's. Wear
-// and fluid that is gone stay: they are the history, not the fault.
+// them, back to a new part's. Wear short of its end and brake fluid that is gone
+// stay: they are the history, not the fault.
 func (f *Fault) MakeGood(spec *physics.Spec, cond *physics.Condition) error {
 	for _, list := range [][]Change{f.Severity.Start, f.Severity.End} {
 		for i := range list {
-			if list[i].Op == Pour {
+			switch list[i].Op {
+			case Pour:
+				continue
+			case AtMost:
+				list[i].restore(spec, cond, f.Place)
+				continue
+			case StandsAt:
+				v := vesselAt(list[i].Path)
+				v.fill(spec, cond, v.rest)
 				continue
 			}
 			fs, err := f.Place.at(spec, list[i].Path)
@@ -112,7 +128,7 @@ func (f *Fault) MakeGood(spec *physics.Spec, cond *physics.Condition) error {
 				return fmt.Errorf("%s at %s: %w", f.Cause.ID, f.Place, err)
 			}
 			for _, field := range fs {
-				if strings.HasSuffix(field.Path, "_loss_mm") || strings.HasSuffix(field.Path, "_added_cm3") {
+				if strings.HasSuffix(field.Path, "_loss_mm") || field.Path == "fluid_added_cm3" {
 					continue
 				}
 				if err := field.clear(spec, cond); err != nil {
@@ -124,21 +140,19 @@ func (f *Fault) MakeGood(spec *physics.Spec, cond *physics.Condition) error {
 	return nil
 }
 
+// keeps is what no cleaning takes away of a number: of what holds a pin, what
+// its swollen rubber does.
+func (f *Field) keeps(cond *physics.Condition) float64 {
+	if f.kept == nil {
+		return 0
+	}
+	return min(*f.kept(cond), *f.cond(cond))
+}
+
 // Apply does the remedy's work on a car at a place.
 func (r *Remedy) Apply(spec *physics.Spec, cond *physics.Condition, place Place) error {
 	for i := range r.Changes {
 		if err := r.Changes[i].apply(spec, cond, place, 1); err != nil {
-			return fmt.Errorf("%s at %s: %w", r.ID, place, err)
-		}
-	}
-	return nil
-}
-
-// ApplyLater adds what comes of the remedy once the car has been driven on for
-// LaterKm.
-func (r *Remedy) ApplyLater(spec *physics.Spec, cond *physics.Condition, place Place) error {
-	for i := range r.Later {
-		if err := r.Later[i].apply(spec, cond, place, 1); err != nil {
 			return fmt.Errorf("%s at %s: %w", r.ID, place, err)
 		}
 	}

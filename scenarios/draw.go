@@ -131,7 +131,7 @@ func (l *Library) one(w Wish, rng *rand.Rand) (j *Job, why string) {
 		j.Minutes += drawnMore
 	} else {
 		cause := l.drawCause(w.Causes, rng)
-		if f := drawFault(cause, w.Ease, j.Driven.PadsKm, rng); !cause.Healthy || len(f.Severity.Start)+len(f.Severity.End) > 0 {
+		if f := drawFault(cause, w.Ease, j.Driven.PadsKm, rng); !cause.Healthy || cause.Changes() {
 			j.Faults = []Fault{f}
 		}
 		sound = cause.Healthy

@@ -24,7 +24,8 @@ type Field struct {
 	plain string // Path without its unit
 	spec  func(*physics.Spec) *float64
 	cond  func(*physics.Condition) *float64
-	mark  func(*physics.Condition) *bool // set to true along with the number
+	kept  func(*physics.Condition) *float64 // of it [SI], what scaling leaves as it is
+	mark  func(*physics.Condition) *bool    // set to true along with the number
 }
 
 // OfCar reports whether the field is part of a car when new.

@@ -16,6 +16,7 @@ var conditionRows = []row[physics.Condition]{
 	{"water", share, 0, 0.2, func(c *physics.Condition) *float64 { return &c.Water }},
 	{"oil_added", cm3, -10000, 5000, func(c *physics.Condition) *float64 { return &c.Vessels.Oil }},
 	{"coolant_added", cm3, -10000, 5000, func(c *physics.Condition) *float64 { return &c.Vessels.Coolant }},
+	{"coolant_seep", cm3PerMonth, 0, 1000, func(c *physics.Condition) *float64 { return &c.Vessels.Seep }},
 	{"steering_added", cm3, -3000, 1000, func(c *physics.Condition) *float64 { return &c.Vessels.Steering }},
 	{"washer_added", cm3, -10000, 0, func(c *physics.Condition) *float64 { return &c.Vessels.Washer }},
 	{"booster.loss", share, 0, 1, func(c *physics.Condition) *float64 { return &c.BoosterLoss }},
@@ -122,6 +123,10 @@ func conditionFields() []Field {
 			f := r.field("wheel." + w.String() + ".")
 			f.cond = func(c *physics.Condition) *float64 { return r.at(&c.Wheels[w]) }
 			switch r.name {
+			case "pin_upper_friction":
+				f.kept = func(c *physics.Condition) *float64 { return &c.Wheels[w].PinSoaked[physics.Upper] }
+			case "pin_lower_friction":
+				f.kept = func(c *physics.Condition) *float64 { return &c.Wheels[w].PinSoaked[physics.Lower] }
 			case "pin_upper_seized_at":
 				f.mark = func(c *physics.Condition) *bool { return &c.Wheels[w].PinAnchorSet[physics.Upper] }
 			case "pin_lower_seized_at":

@@ -101,7 +101,7 @@ func Image(s *Severity, p Place) (side, half bool) {
 
 // mirrors returns the mirror image of a place that stands for it: on the left,
 // at the upper pin; and what must be mirrored to come back. A severity that
-// names a wheel or a half outright has no mirror image.
+// names a wheel, a half or a circuit outright has no mirror image.
 func (s *Severity) mirrors(p Place) (at Place, side, half bool) {
 	wheel, ok := p.Wheel()
 	if !ok {
@@ -111,7 +111,7 @@ func (s *Severity) mirrors(p Place) (at Place, side, half bool) {
 	for _, changes := range [2][]Change{s.Start, s.End} {
 		for i := range changes {
 			head, key, _ := strings.Cut(changes[i].Path, ".")
-			sides = sides && (head != "wheel" || !strings.Contains(key, "."))
+			sides = sides && (head != "wheel" || !strings.Contains(key, ".")) && head != "circuit"
 			halves = halves && !strings.Contains(key, "upper") && !strings.Contains(key, "lower")
 		}
 	}

@@ -87,11 +87,11 @@ func places(o *object) []Place {
 	return out
 }
 
-// changes reads what is done to the condition: under set, add, scale and
-// at_least paths with their numbers, and pour_to: max.
+// changes reads what is done to the condition: under set, add, scale, at_least,
+// at_most and stands_at paths with their numbers, and pour_to: max.
 func changes(o *object, at []Place) []Change {
 	var out []Change
-	for _, op := range []Op{Set, AtLeast, Add, Scale} {
+	for _, op := range []Op{Set, AtLeast, AtMost, Add, Scale, StandsAt} {
 		n := o.get(string(op))
 		if n == nil {
 			continue
@@ -103,7 +103,17 @@ func changes(o *object, at []Place) []Change {
 		}
 		for i, k := range m.keys {
 			m.ask = append(m.ask, k.Value) // every key is a path, checked here
-			if ch, ok := change(o.r, op, k, m.vals[i], m.path, at); ok {
+			var ch Change
+			var ok bool
+			switch op {
+			case AtMost:
+				ch, ok = leaves(o.r, k, m.vals[i], m.path)
+			case StandsAt:
+				ch, ok = stands(o.r, k, m.vals[i], m.path)
+			default:
+				ch, ok = change(o.r, op, k, m.vals[i], m.path, at)
+			}
+			if ok {
 				out = append(out, ch)
 			}
 		}

@@ -145,7 +145,7 @@ func (b *builder) fault(r *reader, it item, d *Driven) (f Fault, ok bool) {
 	}
 	for _, c := range causes {
 		f, ok = Fault{Cause: c}, true
-		if c.Healthy {
+		if c.Healthy && !c.Changes() {
 			r.fail(it.node, it.path+".cause", c.ID+" is no fault", "leave the list of faults out")
 		}
 		places, severities := make([]string, len(c.Places)), make([]string, len(c.Severities))

@@ -4,7 +4,7 @@ package scenarios
 var Whos = []string{"owner", "licensed_unless_trained", "licensed", "nobody"}
 
 // Rules is the harmful acts a remedy can be.
-var Rules = []string{"petroleum_grease", "wrong_fluid", "forced_piston"}
+var Rules = []string{"petroleum_grease", "wrong_fluid", "forced_piston", "one_side_only"}
 
 // remedy reads one thing that can be done.
 func (b *builder) remedy(src *source) {
@@ -42,11 +42,5 @@ func (b *builder) remedy(src *source) {
 		m.Refers, _ = src.r.yes(n, "refers")
 	}
 	m.Changes = changes(o, m.Places)
-	if n := o.get("later"); n != nil {
-		l := src.r.object(n, "later")
-		m.LaterKm = l.number("after_km", "km", 1, 100000)
-		m.Later = changes(l, m.Places)
-		l.close()
-	}
 	o.close()
 }

@@ -11,7 +11,7 @@ func TestEmbedded(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(lib.Cars) < 1 || len(lib.Groups) != 9 || len(lib.Causes) < 10 || len(lib.Remedies) < 12 || len(lib.Jobs) < 8 {
+	if len(lib.Cars) < 1 || len(lib.Groups) != 9 || len(lib.Causes) < 40 || len(lib.Remedies) < 30 || len(lib.Jobs) < 8 {
 		t.Errorf("%d cars, %d groups, %d causes, %d remedies, %d jobs", len(lib.Cars), len(lib.Groups), len(lib.Causes), len(lib.Remedies), len(lib.Jobs))
 	}
 	sound := 0

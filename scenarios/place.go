@@ -72,33 +72,65 @@ func (p Place) Pin() (int, bool) {
 	return 0, false
 }
 
-// at resolves a change's path at a place. Besides the paths of the table it
-// knows "wheel.KEY" (the wheels of the place), "front_wheels.KEY" and
-// "rear_wheels.KEY".
-func (p Place) at(spec *physics.Spec, path string) ([]*Field, error) {
-	head, key, _ := strings.Cut(path, ".")
-	var wheels []physics.Wheel
+// Circuits returns every circuit of a place, 0 the primary: the one it names, the
+// one that serves its wheel, or both.
+func (p Place) Circuits(spec *physics.Spec) []int {
+	switch w, one := p.Wheel(); {
+	case p == "primary_circuit":
+		return []int{0}
+	case p == "secondary_circuit":
+		return []int{1}
+	case one:
+		return []int{spec.Circuit[w]}
+	}
+	return []int{0, 1}
+}
+
+// wheelsOf are the wheels the head of a path means: those of the place, or an
+// axle's.
+func (p Place) wheelsOf(spec *physics.Spec, head string) ([]physics.Wheel, bool) {
 	switch head {
 	case "wheel":
-		if strings.Contains(key, ".") { // one wheel named outright
-			return FindFields(path)
-		}
-		wheels = p.Wheels(spec)
-		if pin, ok := p.Pin(); ok && strings.HasPrefix(key, "pin_") {
-			key = [2]string{"pin_upper_", "pin_lower_"}[pin] + strings.TrimPrefix(key, "pin_")
-		}
+		return p.Wheels(spec), true
 	case "front_wheels":
-		wheels = Place("front_axle").Wheels(spec)
+		return Place("front_axle").Wheels(spec), true
 	case "rear_wheels":
-		wheels = Place("rear_axle").Wheels(spec)
-	default:
+		return Place("rear_axle").Wheels(spec), true
+	}
+	return nil, false
+}
+
+// at resolves a change's path at a place. Besides the paths of the table it
+// knows "wheel.KEY" (the wheels of the place), "front_wheels.KEY",
+// "rear_wheels.KEY" and "circuit.KEY" (the master cylinder's share of the
+// place's circuits).
+func (p Place) at(spec *physics.Spec, path string) ([]*Field, error) {
+	head, key, _ := strings.Cut(path, ".")
+	var out []*Field
+	if head == "circuit" {
+		for _, i := range p.Circuits(spec) {
+			f := fieldIndex["master."+circuitNames[i]+"_"+key]
+			if f == nil || f.cond == nil {
+				return nil, fmt.Errorf("unknown path %q; %s", clip(path), NearestWords(path, changePaths))
+			}
+			out = append(out, f)
+		}
+		return out, nil
+	}
+	wheels, ok := p.wheelsOf(spec, head)
+	if !ok {
 		fs, err := FindFields(path)
 		if err != nil {
 			return nil, fmt.Errorf("unknown path %q; %s", clip(path), NearestWords(path, changePaths))
 		}
 		return fs, nil
 	}
-	var out []*Field
+	if head == "wheel" && strings.Contains(key, ".") { // one wheel named outright
+		return FindFields(path)
+	}
+	if pin, ok := p.Pin(); ok && head == "wheel" && strings.HasPrefix(key, "pin_") {
+		key = [2]string{"pin_upper_", "pin_lower_"}[pin] + strings.TrimPrefix(key, "pin_")
+	}
 	for _, w := range wheels {
 		fs, err := FindFields("wheel." + w.String() + "." + key)
 		if err != nil {
@@ -109,11 +141,16 @@ func (p Place) at(spec *physics.Spec, path string) ([]*Field, error) {
 	return out, nil
 }
 
+var circuitNames = [2]string{"primary", "secondary"}
+
 // changePaths is every path a change may write, for sentences.
 var changePaths = func() []string {
 	var out []string
 	for _, r := range conditionRows {
 		out = append(out, r.key())
+		if key, ok := strings.CutPrefix(r.key(), "master.primary_"); ok {
+			out = append(out, "circuit."+key)
+		}
 	}
 	for _, head := range []string{"wheel.", "front_wheels.", "rear_wheels."} {
 		for _, s := range spreads {

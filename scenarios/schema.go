@@ -148,6 +148,19 @@ func (s *shape) schema() map[string]any {
 
 // noteChanges notes every path of the condition that a change may write.
 func noteChanges(s *shape, op Op) {
+	switch op {
+	case StandsAt:
+		for _, v := range vessels {
+			s.key(v.key).number(v.least, mostStand, "of the way from MIN to MAX")
+		}
+		return
+	case AtMost:
+		for _, path := range leftPaths() {
+			_, l := leftAt(&anyCar, "car", path)
+			s.key(path).number(l.lo, l.hi, "mm")
+		}
+		return
+	}
 	for _, path := range slices.Concat(changePaths, Paths()) {
 		fs, err := Place("front_axle").at(&anyCar, path)
 		if err != nil || len(fs) == 0 || fs[0].cond == nil {

@@ -27,6 +27,16 @@ func (l *Library) Cause(id string) *Cause {
 	return byID(l.Causes, id, func(c *Cause) string { return c.ID })
 }
 
+// Worn returns the cause that changes nothing: nothing wrong, honestly worn.
+func (l *Library) Worn() *Cause {
+	for _, c := range l.Causes {
+		if c.Healthy && !c.Changes() {
+			return c
+		}
+	}
+	return nil
+}
+
 // Remedy returns the remedy with this id, or nil.
 func (l *Library) Remedy(id string) *Remedy {
 	return byID(l.Remedies, id, func(r *Remedy) string { return r.ID })
@@ -80,6 +90,17 @@ type Cause struct {
 	SinceKm           [2]float64 // [km] likely range of how long it has been there
 }
 
+// Changes tells that the cause is a change to a car honestly worn; of those that
+// are nothing wrong one is that car itself.
+func (c *Cause) Changes() bool {
+	for _, s := range c.Severities {
+		if len(s.Start)+len(s.End) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // Severity returns the severity with this id, or nil.
 func (c *Cause) Severity(id string) *Severity {
 	for i := range c.Severities {
@@ -115,11 +136,13 @@ type Op string
 
 // The operations.
 const (
-	Set     Op = "set"
-	Add     Op = "add"
-	Scale   Op = "scale"
-	AtLeast Op = "at_least" // raise to this, never lower
-	Pour    Op = "pour"     // fill the reservoir to MAX
+	Set      Op = "set"
+	Add      Op = "add"
+	Scale    Op = "scale"
+	AtLeast  Op = "at_least"  // raise to this, never lower
+	AtMost   Op = "at_most"   // wear a part until no more than this is left of it; see left.go
+	StandsAt Op = "stands_at" // fill a vessel under the bonnet, or let it run down, to there; see stand.go
+	Pour     Op = "pour"      // fill the reservoir to MAX
 )
 
 // A Remedy is what can be done.
@@ -133,8 +156,6 @@ type Remedy struct {
 	Harmful        string // id of the rule it breaks; empty for most
 	Refers         bool   // hands the car to a licensed mechanic
 	Changes        []Change
-	Later          []Change // what comes of it after LaterKm
-	LaterKm        float64  // [km]
 }
 
 // A Fault is a cause put into a car.
@@ -154,12 +175,23 @@ type Job struct {
 	Claims    []Claim
 	Facts     []Fact
 	Driven    Driven
-	Faults    []Fault // none: nothing wrong
+	Faults    []Fault // none: nothing wrong, honestly worn
 	Minutes   float64 // [min] allowed
 	Aim       float64 // [bits] difficulty aimed at
 	Goal      string  // what a learner should take along
 	file      string
 	verified  func() error // Verify, computed once
+}
+
+// Sound tells that nothing is wrong with the car: it has no fault, or what was
+// put in is nothing wrong.
+func (j *Job) Sound() bool {
+	for _, f := range j.Faults {
+		if !f.Cause.Healthy {
+			return false
+		}
+	}
+	return true
 }
 
 // Driven is how the car has been used.

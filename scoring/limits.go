@@ -34,6 +34,7 @@ const (
 	UnsafeLiningSoon = "unsafe.lining_soon"
 	UnsafeVapour     = "unsafe.vapour"
 	UnsafeHose       = "unsafe.hose"
+	UnsafeCrack      = "unsafe.crack"
 )
 
 // The limits. Source is the id of a line in words.
@@ -61,6 +62,9 @@ var (
 	limitVapour = limit{UnsafeVapour, 80, true, "percent", "source.cfr_570_55_c"}
 	// 49 CFR 571.106, table I, low expansion: 0.61 cm³/ft at 19.99 MPa.
 	limitHose = limit{UnsafeHose, 2.00, true, "cm3/m", "source.cfr_571_106"}
+	// MOT inspection manual, cars, 1.1.14 (a): a disc likely to fail is dangerous. A
+	// crack from the rim is taken as that, crazing of the face is not; no source.
+	limitCrack = limit{UnsafeCrack, 0, true, "mm", "source.mot_1_1_14"}
 )
 
 // check returns a finding when value breaks the limit. The edge itself passes:

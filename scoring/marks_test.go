@@ -204,6 +204,7 @@ func TestFindings(t *testing.T) {
 		UnsafeLiningSoon: func(o *Outlook) { o.Soon = 1.4e-3 },
 		UnsafeVapour:     func(o *Outlook) { o.DescentWay = 90 },
 		UnsafeHose:       func(o *Outlook) { o.Hose[0] = 2.1e-6 },
+		UnsafeCrack:      func(o *Outlook) { o.Crack[3] = 5e-3 },
 	} {
 		o := sound()
 		spoil(&o)

@@ -13,20 +13,24 @@ const (
 	mendPress  = 3 * physics.Megapascal // [Pa] a firm stop
 	mendForce  = 0.05                   // [1] of what each pad presses
 	mendDrag   = 10.0                   // [N] left on half a pad once the pedal is free and the disc has turned
-	mendRunout = 30e-6                  // [m]
-	mendThick  = 6e-6                   // [m] thickness variation
 	mendTravel = 3 * physics.Millimetre // [m] of the pedal at travelFoot
+	mendMonths = 6                      // [months] for which it must last: what swells or rusts shows by then
 )
 
-// Mended tells whether a car works as well as it would with its faulty numbers
-// made good: the same pads' forces pressed and released, disc running as true,
-// nothing leaking, the pedal as high. now and good differ in those numbers only.
+// Mended tells whether a car will work half a year on as well as it would with
+// its faulty numbers made good: the same pads' forces pressed and released, the
+// pedal as high, and no more than a trace of what no force tells. now and good
+// differ in those numbers only.
 func Mended(spec *physics.Spec, now, good physics.Condition) (bool, error) {
-	for w := range now.Wheels {
-		a, b := &now.Wheels[w], &good.Wheels[w]
-		if a.Holes() > b.Holes() || a.Runout-b.Runout > mendRunout || a.Thickness-b.Thickness > mendThick {
+	now.Age(mendMonths)
+	good.Age(mendMonths)
+	for _, t := range traces(spec, &now, &good) {
+		if t.left > t.most {
 			return false, nil
 		}
+	}
+	for w := range now.Wheels {
+		a, b := &now.Wheels[w], &good.Wheels[w]
 		if *a == *b {
 			continue
 		}

@@ -30,8 +30,9 @@ type Outlook struct {
 	Level     float64    // [%] of the way from MIN to MAX
 	Assist    float64    // [%] of what the booster adds when sound
 
-	Leak        [physics.NumWheels]float64       // [m²] orifice
+	Leak        [physics.NumWheels]float64       // [m²] orifices
 	Hose        [physics.NumWheels]float64       // [m³/m] swell at 20 MPa
+	Crack       [physics.NumWheels]float64       // [m] from the rim of the disc
 	Lining      [physics.NumWheels][2][2]float64 // [m] wheel, pad, half
 	Soon        float64                          // [m] the least after 1000 km
 	SoonWheel   physics.Wheel
@@ -204,6 +205,7 @@ func (o *Outlook) parts(spec *physics.Spec, cond *physics.Condition) {
 	for w := range physics.Wheel(physics.NumWheels) {
 		c := spec.Corner(w)
 		o.Leak[w] = cond.Wheels[w].Holes()
+		o.Crack[w] = cond.Wheels[w].DiscCrack
 		o.Hose[w] = (c.HoseSwell + cond.Wheels[w].HoseSwell) * (20 * physics.Megapascal) / hoseLength
 	}
 	o.Lining = linings(spec, cond)

@@ -56,6 +56,7 @@ func TestLookUnsafe(t *testing.T) {
 		UnsafeAssist: func(c *physics.Condition) { c.BoosterLoss = 1 },
 		UnsafeSink:   func(c *physics.Condition) { c.CupBypass[0] = 2e-14 },
 		UnsafeLining: func(c *physics.Condition) { c.Wheels[1].Wear[1] = [2]float64{9.7e-3, 9.2e-3} },
+		UnsafeCrack:  func(c *physics.Condition) { c.Wheels[0].DiscCrack = 20e-3 },
 		UnsafeHose:   func(c *physics.Condition) { c.Wheels[2].HoseSwell = 0.04e-12 },
 		UnsafeImbalance: func(c *physics.Condition) {
 			c.Wheels[0].MuLoss = [2][2]float64{{0.6, 0.6}, {0.6, 0.6}}

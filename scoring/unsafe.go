@@ -4,7 +4,6 @@ import "evenwear/physics"
 
 // Findings lists every way in which a car of this outlook is unsafe, in a fixed
 // order. explained tells that the cause of a low level is known and put right.
-// A cracked disc is a matter of looking; the physics have no crack.
 func (o *Outlook) Findings(explained bool) []Finding {
 	var all []Finding
 	add := func(l limit, value float64, wheel string) {
@@ -34,13 +33,16 @@ func (o *Outlook) Findings(explained bool) []Finding {
 	for w, v := range o.Hose {
 		add(limitHose, v/physics.CubicCentimetre, physics.Wheel(w).String())
 	}
+	for w, v := range o.Crack {
+		add(limitCrack, v/physics.Millimetre, physics.Wheel(w).String())
+	}
 	return all
 }
 
-// tripMatters are what a short, slow trip may not have: pedal, leak, lining.
+// tripMatters are what a short, slow trip may not have: pedal, leak, lining, crack.
 func tripMatters(id string) bool {
 	switch id {
-	case UnsafeTravel, UnsafeSink, UnsafeLeak, UnsafeLevel, UnsafeLining, UnsafeDecel:
+	case UnsafeTravel, UnsafeSink, UnsafeLeak, UnsafeLevel, UnsafeLining, UnsafeDecel, UnsafeCrack:
 		return true
 	}
 	return false

@@ -8,6 +8,7 @@ import (
 
 	"evenwear/physics"
 	"evenwear/physics/inspect"
+	"evenwear/scenarios"
 	"evenwear/scoring"
 )
 
@@ -63,7 +64,7 @@ func (s *Session) debrief() *DebriefView {
 
 // truth is what was put into the car, in a sentence.
 func (s *Session) truth() string {
-	if len(s.job.Faults) == 0 {
+	if s.job.Sound() {
 		cause, _ := s.sayRow(s.trueRows()[0])
 		return s.words.Say("debrief.true_sound", "cause", cause)
 	}
@@ -200,7 +201,7 @@ func (s *Session) sayID(id string) string {
 		return s.sayChoice(id)
 	case strings.HasPrefix(id, showedPrefix):
 		return s.sayShowed(id)
-	case id == "petroleum_grease":
+	case slices.Contains(scenarios.Rules, id):
 		return s.say("harm." + id)
 	}
 	return s.say(id)

@@ -19,7 +19,7 @@ func (s *Session) faults(found *scoring.Outlook) ([]FaultView, error) {
 	if err != nil {
 		return nil, err
 	}
-	if len(s.job.Faults) == 0 {
+	if s.job.Sound() {
 		f, err := s.fault(sound, found, found, scenarios.Place(physics.FrontLeft.String()))
 		f.Kind = "sound"
 		f.Labels = s.soundLabels(&f, found)
@@ -44,14 +44,14 @@ func (s *Session) faults(found *scoring.Outlook) ([]FaultView, error) {
 
 // fault is one place of the car as it came beside the same place of the sound car.
 func (s *Session) fault(sound *inspect.World, found, healthy *scoring.Outlook, at scenarios.Place) (FaultView, error) {
-	w := wheelOf(at)
+	w, one := wheelShown(at)
 	spec := s.job.Car.Spec.Corner(w)
 	f := FaultView{
 		Kind: "caliper", Wheel: w.String(), Place: s.sayPlace(string(at)), Vented: spec.DiscVented,
 		Disc: spec.DiscDiameter * perMm, Piston: spec.PistonDiameter * perMm, PinAt: spec.PinOffset * perMm, PadAt: spec.PadOffset * perMm,
 		Level: [2]float64{healthy.Level / 100, found.Level / 100},
 	}
-	if _, one := at.Wheel(); !one {
+	if !one {
 		f.Kind = "fluid"
 	}
 	c := s.found.Model.Condition()
@@ -77,6 +77,19 @@ func (s *Session) fault(sound *inspect.World, found, healthy *scoring.Outlook, a
 	}
 	f.Labels = s.faultLabels(&f, on, off, &c.Wheels[w], found, healthy)
 	return f, nil
+}
+
+// wheelShown is the wheel whose caliper shows what is wrong at a place: the left
+// one of an axle; none where the whole car or a circuit is meant.
+func wheelShown(at scenarios.Place) (w physics.Wheel, one bool) {
+	switch at {
+	case "front_axle":
+		return physics.FrontLeft, true
+	case "rear_axle":
+		return physics.RearLeft, true
+	}
+	_, one = at.Wheel()
+	return wheelOf(at), one
 }
 
 // starved tells that a pressed pad lacks, or has too much by, more than a sixth
@@ -159,9 +172,11 @@ func (s *Session) faultLabels(f *FaultView, on, off [2]CaliperView, c *physics.W
 		if f.Leak > 0 {
 			add("joint", "fault.leak", "now", fixed(f.Leak*1e6, 0))
 		}
+		differ("disc", "fault.disc", on[1].DiscThickness, on[0].DiscThickness, 0.15, 1)
 		differ("disc", "fault.runout", 1000*c.Runout, 0, 0.01, 2)
 		differ("disc", "fault.variation", 1000*c.Thickness, 0, 0.005, 3)
 		differ("joint", "fault.hose", c.HoseHold/physics.Megapascal, 0, 0.01, 2)
+		all = append(all, s.moreLabels(wheelFigures(c))...)
 		for i, pad := range [2]string{"inner", "outer"} {
 			now, sound := on[1].Lining[i], on[0].Lining[i]
 			if math.Abs(now[0]-now[1]) >= 0.3 {
@@ -180,6 +195,8 @@ func (s *Session) faultLabels(f *FaultView, on, off [2]CaliperView, c *physics.W
 		}
 	}
 	if f.Kind == "fluid" { // what the fluid went into
+		cond := s.found.Model.Condition()
+		all = append(all, s.moreLabels(carFigures(&s.job.Car.Spec, &cond))...)
 		for i, axle := range [2]string{"front", "rear"} {
 			differ("linings", "fault.linings_"+axle, thinnest(found, i), thinnest(healthy, i), 0.1, 1)
 		}

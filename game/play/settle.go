@@ -178,10 +178,8 @@ func (s *Session) trueRows() []string {
 		rows = append(rows, rowID(f.Cause, f.Place))
 	}
 	if len(rows) == 0 {
-		for _, c := range s.desk.lib.Causes {
-			if c.Healthy {
-				return []string{rowID(c, c.Places[0])}
-			}
+		if c := s.desk.lib.Worn(); c != nil {
+			rows = []string{rowID(c, c.Places[0])}
 		}
 	}
 	return rows

@@ -22,21 +22,9 @@ func (s *Session) known() bool {
 	return n > Counters/2
 }
 
-// after is the car's condition after these remedies, with what comes of them
-// later.
+// after is the car's condition after these remedies.
 func (s *Session) after(chosen []string) (physics.Condition, error) {
-	car := s.job.Car
-	cond, err := s.desk.repaired(car, s.found.Model.Condition(), chosen)
-	if err != nil {
-		return cond, err
-	}
-	for _, c := range chosen {
-		r, at, _ := s.desk.findRemedy(c)
-		if err := r.ApplyLater(&car.Spec, &cond, at); err != nil {
-			return cond, err
-		}
-	}
-	return cond, nil
+	return s.desk.repaired(s.job.Car, s.found.Model.Condition(), chosen)
 }
 
 // mended tells whether these remedies leave no part faulty.
@@ -109,7 +97,7 @@ func (s *Session) scales(ctx context.Context, extra []string) (*scales, error) {
 	if w.found, err = w.all.of(nil); err != nil {
 		return nil, err
 	}
-	w.sound = len(s.job.Faults) == 0 && len(w.found.Findings(true)) == 0
+	w.sound = s.job.Sound() && len(w.found.Findings(true)) == 0
 	var done []bool
 	w.work, done = s.cheapestMending(sets)
 	var choices []scoring.Choice
@@ -221,7 +209,7 @@ func (s *Session) candidates() [][]string {
 				}
 			}
 		}
-		return len(s.job.Faults) == 0
+		return s.job.Sound()
 	}
 	sets := [][]string{nil}
 	var single, axle []string
@@ -231,7 +219,7 @@ func (s *Session) candidates() [][]string {
 				continue
 			}
 			id := r.ID + "@" + string(p)
-			if len(s.job.Faults) == 0 && r.PartsCost > 0 && p != "car" && p != "front_axle" && p != "rear_axle" {
+			if s.job.Sound() && r.PartsCost > 0 && p != "car" && p != "front_axle" && p != "rear_axle" {
 				continue // at a sound car only what serves an axle or the whole of it
 			}
 			sets = append(sets, []string{id})

@@ -111,12 +111,20 @@ func seatChecks() []Check {
 		{
 			ID: "warning_lamp", Station: Seat, Minutes: 0.2,
 			Meter: Meter{
-				// A float switch at the MIN mark; Sigma is its play. Assumed.
+				// The key turned, then the engine started. A float switch at the MIN mark;
+				// Sigma is its play. Assumed. No level is as high as the first cut: below
+				// it stands a lamp that not even the key lights.
 				Instrument: "lamp", Unit: "word", PerUnit: 0.01, Resolution: 1, Division: 1,
-				Sigma: 2, Bias: 2, Slip: LookSlip, Lo: -120, Hi: 50,
-				Words: []string{"dark", "lit"}, Cuts: []float64{0},
+				Sigma: 2, Bias: 2, Slip: LookSlip, Lo: deadLamp, Hi: 50,
+				Words: []string{"dead", "dark", "lit"}, Cuts: []float64{deadLamp / 2, 0},
 			},
-			Measure: func(w *World, _ physics.Wheel) (float64, error) { return -w.Model.Level(&w.Rest), nil },
+			Measure: func(w *World, _ physics.Wheel) (float64, error) {
+				if w.Model.LampTest() < 0.5 {
+					return deadLamp * 0.01, nil
+				}
+				low := w.Model.Condition().FloatHigh / w.Model.Spec().Reservoir.MinToMax
+				return -w.Model.Level(&w.Rest) - low, nil
+			},
 		},
 		{
 			// Pressed with the hand until something pushes back.
@@ -141,6 +149,10 @@ func seatChecks() []Check {
 		},
 	}
 }
+
+// deadLamp is what a lamp without light counts as [%]; a level twice as far above
+// MIN as MAX would run over the brim.
+const deadLamp = -400.0
 
 const (
 	handMost  = 60.0   // [N] a hand that meets nothing gives up

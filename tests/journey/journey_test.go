@@ -110,11 +110,7 @@ func debriefed(t *testing.T, w *world, s *play.Session) {
 		causes = append(causes, f.Cause.Name)
 	}
 	if len(causes) == 0 {
-		for _, c := range w.desk.Library().Causes {
-			if c.Healthy {
-				causes = append(causes, c.Name)
-			}
-		}
+		causes = append(causes, w.desk.Library().Worn().Name)
 	}
 	for _, c := range causes {
 		if !strings.Contains(strings.ToLower(d.Truth), strings.ToLower(c)) {
