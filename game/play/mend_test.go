@@ -6,16 +6,16 @@ import (
 	"evenwear/scenarios"
 )
 
-// A cure is work and whether it mends a cause for good.
-type cure struct {
+// An attempt is work and whether it mends a cause for good.
+type attempt struct {
 	cause    string
 	place    scenarios.Place
 	remedies []string
 	mends    bool
 }
 
-// cures has one that mends every cause, and what people really do instead.
-var cures = []cure{
+// attempts has one that mends every cause, and what people really do instead.
+var attempts = []attempt{
 	{"pins_dry", "front_left", []string{"clean_pins_silicone@front_left"}, true},
 	{"pins_dry", "front_left", []string{"clean_pins_petroleum@front_left"}, false},
 	{"pins_dry", "front_left", []string{"renew_pads@front_axle"}, false},
@@ -117,12 +117,12 @@ var cures = []cure{
 	{"hub_loose", "front_left", []string{"bleed_wheel@front_left"}, false},
 }
 
-// TestCures: for every cause there is work that mends it, and what mends only
+// TestAttempts: for every cause there is work that mends it, and what mends only
 // what is seen, or comes back within half a year, is not called mended.
-func TestCures(t *testing.T) {
+func TestAttempts(t *testing.T) {
 	lib, words := shelf(t)
 	mended := map[string]bool{}
-	for _, c := range cures {
+	for _, c := range attempts {
 		cause := lib.Cause(c.cause)
 		if cause == nil {
 			t.Errorf("no cause %q", c.cause)

@@ -74,7 +74,7 @@ func leaking() physics.Condition {
 	c := at(physics.RearLeft, physics.WheelCondition{Leak: 4e-9})
 	c.CupBypass = [2]float64{2e-14, 5e-14}
 	c.VacuumLeak = 0.05
-	c.Vessels = physics.VesselsCondition{Oil: -0.8e-3, Coolant: 0.2e-3, Steering: -0.06e-3, Washer: -2e-3}
+	c.Vessels = physics.VesselsCondition{Oil: -0.8e-3, Coolant: 0.2e-3, Steering: -0.06e-3, Washer: -2e-3, Seep: 30e-6}
 	return c
 }
 func hosed() physics.Condition {
