@@ -19,10 +19,11 @@ var claimKinds = []struct {
 }{
 	{"pull", []string{"left", "right"}, []string{"pull", "veer", "drift", "swerv", "sideways", "tug"}},
 	{"hotter", wheelNames, []string{"hot", "smell", "smok", "warm", "heat", "burn", "scorch"}},
-	{"pedal", []string{"long", "soft", "sinks", "pulses"}, []string{"pedal", "spong", "sink", "soft", "puls", "shudder", "judder", "shak", "floor", "pump"}},
+	{"pedal", []string{"long", "soft", "sinks", "pulses", "hard"}, []string{"pedal", "spong", "sink", "soft", "puls", "shudder", "judder", "shak", "floor", "pump", "stiff"}},
 	{"lamp", []string{"level"}, []string{"lamp", "light", "warning"}},
 	{"wet", wheelNames, []string{"wet", "drip", "leak", "puddle", "damp", "stain"}},
 	{"rolls", []string{"badly"}, []string{"roll", "drag", "fuel", "thirst", "sluggish", "holding"}},
+	{"washer", []string{"dry"}, []string{"washer", "windscreen", "wiper"}},
 	{"none", []string{"service", "bought", "journey", "advice"}, nil},
 }
 

@@ -1,6 +1,7 @@
 package scenarios
 
 import (
+	"strings"
 	"testing"
 
 	"evenwear/physics"
@@ -11,17 +12,32 @@ func TestEmbedded(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(lib.Cars) < 1 || len(lib.Groups) != 9 || len(lib.Causes) < 40 || len(lib.Remedies) < 30 || len(lib.Jobs) < 8 {
-		t.Errorf("%d cars, %d groups, %d causes, %d remedies, %d jobs", len(lib.Cars), len(lib.Groups), len(lib.Causes), len(lib.Remedies), len(lib.Jobs))
+	if len(lib.Cars) != 3 || len(lib.Groups) != 9 || len(lib.Causes) < 40 || len(lib.Remedies) < 30 || len(lib.Jobs) < 40 || len(lib.Lessons) < 6 {
+		t.Errorf("%d cars, %d groups, %d causes, %d remedies, %d jobs, %d lessons", len(lib.Cars), len(lib.Groups), len(lib.Causes), len(lib.Remedies), len(lib.Jobs), len(lib.Lessons))
 	}
-	sound := 0
+	sound, two := 0, 0
+	truth := map[string]bool{"honestly_worn": true} // of jobs without a fault
 	for _, j := range lib.Jobs {
-		if len(j.Faults) == 0 {
+		if j.Sound() {
 			sound++
 		}
+		if len(j.Faults) == 2 {
+			two++
+		}
+		for _, f := range j.Faults {
+			truth[f.Cause.ID] = true
+			if strings.Contains(strings.ToLower(j.Title+" "+j.Complaint), strings.ToLower(f.Cause.Name)) {
+				t.Errorf("job %s: the owner names %q", j.ID, f.Cause.Name)
+			}
+		}
 	}
-	if sound != 2 {
-		t.Errorf("%d jobs have nothing wrong, want 2", sound)
+	if sound < 8 || two < 8 {
+		t.Errorf("nothing is wrong in %d jobs, two faults are in %d; want eight of each", sound, two)
+	}
+	for _, c := range lib.Causes {
+		if !truth[c.ID] {
+			t.Errorf("no job has the cause %s", c.ID)
+		}
 	}
 }
 

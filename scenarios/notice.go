@@ -20,6 +20,10 @@ const (
 	noticeDrag = 100.0
 	// noticeLong [m] of pedal at 150 N beyond a new car's: a fifth of its way.
 	noticeLong = 10e-3
+	// noticeHard [1] times the foot of a new car in an ordinary stop.
+	noticeHard = 1.5
+	// noticeWasher [1] of a full bottle: the pump's inlet lies a little above its bottom.
+	noticeWasher = 0.05
 	// noticeSoft [m] by which brisk pumping raises the pedal.
 	noticeSoft = 8e-3
 	// noticeSink [m] in ten seconds at a red light.
@@ -43,6 +47,8 @@ type impression struct {
 	pulse  float64                    // [m]
 	wet    [physics.NumWheels]float64 // [m³] out of the wheel's brake in ten seconds at 200 N
 	level  float64                    // [1] MIN 0, MAX 1
+	hard   float64                    // [1] foot for 3 m/s², over that of the new car
+	washer float64                    // [1] of a full bottle
 	lamp   float64                    // [1] light of the warning lamp, foot off or at 200 N
 }
 
@@ -63,6 +69,7 @@ func look(spec *physics.Spec, cond physics.Condition, duty physics.Duty) (impres
 		return im, err
 	}
 	im.pull, im.pulse = stop.Pull, stop.PedalPulse
+	im.washer = m.WasherLevel(physics.Cold)
 	tour, err := m.Tour(rest, duty, 10)
 	if err != nil {
 		return im, err
@@ -88,6 +95,11 @@ func look(spec *physics.Spec, cond physics.Condition, duty physics.Duty) (impres
 	if err != nil {
 		return im, err
 	}
+	usual, err := fresh.Stop(still, physics.StopPlan{Speed: 50 * physics.KmPerHour, Decel: 3, Millis: 20})
+	if err != nil {
+		return im, err
+	}
+	im.hard = stop.Foot / usual.Foot
 	sound, _, err := press(fresh, still)
 	if err != nil {
 		return im, err
@@ -192,6 +204,8 @@ func (im *impression) judge(id, value string) (bool, string) {
 		return im.wet[w] >= noticeWet, fmt.Sprintf("%.3f cm³ come out in ten seconds of braking; an owner notices %.1f", im.wet[w]*1e6, noticeWet*1e6)
 	case "rolls":
 		return im.drag >= noticeDrag, fmt.Sprintf("the brakes hold the rolling car with %.0f N; an owner notices %.0f", im.drag, noticeDrag)
+	case "washer":
+		return im.washer <= noticeWasher, fmt.Sprintf("the washer bottle is %.0f %% full; an owner notices when the pump draws air at %.0f", 100*im.washer, 100*noticeWasher)
 	case "none":
 		for _, k := range claimKinds {
 			if k.id == "none" {
@@ -225,6 +239,8 @@ func (im *impression) judgePedal(value string) (bool, string) {
 	case "soft":
 		return im.pumped >= noticeSoft, fmt.Sprintf("pumping %s the pedal by %.1f mm; an owner notices %.0f of rise",
 			either(im.pumped, "raises", "lowers"), math.Abs(mm(im.pumped)), mm(noticeSoft))
+	case "hard":
+		return im.hard >= noticeHard, fmt.Sprintf("an ordinary stop needs %.1f times the foot of a new car; an owner notices %.1f times", im.hard, noticeHard)
 	case "sinks":
 		return im.sunk >= noticeSink, fmt.Sprintf("the pedal sinks %.1f mm in ten seconds; an owner notices %.0f", mm(max(0, im.sunk)), mm(noticeSink))
 	}
