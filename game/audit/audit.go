@@ -89,7 +89,7 @@ func revision() string {
 func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, error) {
 	a.progress = progress
 	defer a.keep.Close()
-	unseen := max(1, (a.opt.Unseen+len(a.jobs)-1)/len(a.jobs))
+	unseen, more := a.opt.Unseen/len(a.jobs), a.opt.Unseen%len(a.jobs)
 	var units []*Unit
 	var cars []string
 	for i, job := range a.jobs {
@@ -100,7 +100,11 @@ func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, erro
 			units = append(units, u)
 			continue
 		}
-		u, err := a.unit(ctx, job, unseen, first)
+		n := unseen
+		if i < more {
+			n++
+		}
+		u, err := a.unit(ctx, job, n, first)
 		if ctx.Err() != nil {
 			return nil, ctx.Err()
 		}

@@ -2,11 +2,12 @@ package audit
 
 import (
 	"context"
-	"slices"
+	"strings"
 
 	"evenwear/game/play"
 	"evenwear/physics/inspect"
 	"evenwear/scenarios"
+	"evenwear/scoring/evidence"
 )
 
 // Bands are beliefs by the tenth they were stated in.
@@ -42,12 +43,12 @@ func (r *run) calibrate(ctx context.Context, desk *play.Desk, job *scenarios.Job
 		if err != nil {
 			return err
 		}
-		top := t.Final.Top()
+		top, truth := t.Final.Top(), strings.Join(c.Truth(), evidence.And)
 		if n := len(t.Looks); n > 1 {
 			half := t.Looks[n/2-1].Top
-			all[i] = append(all[i], stated{half.P, slices.Contains(c.Truth(), half.ID)})
+			all[i] = append(all[i], stated{half.P, half.ID == truth})
 		}
-		all[i] = append(all[i], stated{top.P, slices.Contains(c.Truth(), top.ID)})
+		all[i] = append(all[i], stated{top.P, top.ID == truth})
 		return nil
 	})
 	var b Bands

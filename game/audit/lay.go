@@ -6,6 +6,7 @@ import (
 	"hash/fnv"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"sync"
 
 	"evenwear/game/play"
@@ -226,18 +227,22 @@ func (s *stage) end(p *scoring.Play, l *learner.Learner, belief []float64, due i
 		p.Cautions = append(p.Cautions, scoring.Caution{ID: "caution", Kept: luck.Float64() < cautious+(1-cautious)*l.Skill})
 	}
 	chosen, release := []string(nil), scoring.ReleaseUse
-	act, row := l.Decide(belief)
-	switch act {
-	case learner.Refer:
+	act, rows := l.Decide(belief)
+	if act == learner.Refer {
 		chosen, release = s.Referral(), scoring.ReleaseCarried
-	case learner.Treat:
-		var err error
-		if chosen, err = s.Cure(s.rows[row]); err != nil {
+	}
+	for _, row := range rows {
+		cure, err := s.Cure(s.rows[row])
+		if err != nil {
 			return err
 		}
-		for _, id := range s.Referral() {
-			if len(chosen) == 1 && chosen[0] == id {
-				release = scoring.ReleaseCarried
+		if len(cure) > 0 && slices.Equal(cure, s.Referral()) {
+			chosen, release = cure, scoring.ReleaseCarried
+			break
+		}
+		for _, id := range cure {
+			if !slices.Contains(chosen, id) {
+				chosen = append(slices.Clone(chosen), id)
 			}
 		}
 	}

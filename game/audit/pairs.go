@@ -63,7 +63,7 @@ const affordable = 90
 
 // tell2 is the mean belief in the likelier of two rows after all that can be afforded.
 func (r *run) tell2(s *stage, a, b string, number uint64) (float64, error) {
-	two, err := part(s.Table(), func(h *evidence.Hypothesis) int { return slices.Index([]string{a, b}, h.Row) })
+	two, err := part(s.Table(), func(h *evidence.Hypothesis) int { return alone(h, []string{a, b}) })
 	if err != nil {
 		return 0, fmt.Errorf("%s and %s: %w", a, b, err)
 	}

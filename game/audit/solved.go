@@ -63,7 +63,7 @@ func (r *run) solved(ctx context.Context, s *stage) (Solved, error) {
 	if out.RunnerUp == "" {
 		return out, nil
 	}
-	two, err := part(s.Table(), func(h *evidence.Hypothesis) int { return slices.Index([]string{s.Truth()[0], out.RunnerUp}, h.Row) })
+	two, err := part(s.Table(), func(h *evidence.Hypothesis) int { return alone(h, []string{s.Truth()[0], out.RunnerUp}) })
 	if err != nil {
 		return out, err
 	}
@@ -77,6 +77,14 @@ func (r *run) solved(ctx context.Context, s *stage) (Solved, error) {
 		}
 	}
 	return out, nil
+}
+
+// alone is which of these rows a hypothesis of one fault is of; −1 for none.
+func alone(h *evidence.Hypothesis, rows []string) int {
+	if h.Also.Row != "" {
+		return -1
+	}
+	return slices.Index(rows, h.Row)
 }
 
 // part is the question which of some sides it is, each as likely as another; side

@@ -193,13 +193,16 @@ func (r *run) fresh(desk *play.Desk, job *scenarios.Job, n int) (*play.Case, err
 }
 
 // everybody lets the crowd play a job. name asks how well ideas explain what the
-// reasoners and those who hold an idea said.
+// reasoners and those who hold an idea said; else the latter do not play.
 func (r *run) everybody(ctx context.Context, s *stage, name bool) (Played, error) {
 	n := len(r.crowd.all)
 	p := Played{Job: s.ID(), Totals: make([]float64, n), Results: make([]Result, n), Ideas: s.ideas}
 	said := make([]Explained, n)
 	err := r.each(ctx, s.ID(), "learners", n, func(i int) (err error) {
 		l := &r.crowd.all[i]
+		if !name && l.Holds != "" {
+			return nil
+		}
 		if p.Results[i], err = s.play(ctx, l, r.crowd.index[i]); err != nil || !name || l.Kind != learner.Reasoner {
 			return err
 		}
@@ -262,7 +265,14 @@ func (c *crowd) meanMarks(group string, results []Result) []float64 {
 // explain holds what was said against the real table and every idea.
 func (s *stage) explain(r *Result) (Explained, error) {
 	all := make(Explained, 0, 1+len(s.bent))
-	for _, t := range slices.Insert(slices.Clone(s.bent), 0, s.Table()) {
+	for m, t := range slices.Insert(slices.Clone(s.bent), 0, s.Table()) {
+		if m > 0 {
+			idea, _ := learner.Misconceived(s.ideas[m-1])
+			if !slices.ContainsFunc(r.readings, func(x evidence.Reading) bool { return idea.About(x.Check.Check) }) {
+				all = append(all, all[0]) // nothing was read of which it thinks otherwise
+				continue
+			}
+		}
 		x, err := learner.Explain(r.counters, t, r.readings)
 		if err != nil {
 			return nil, err

@@ -80,14 +80,18 @@ func (d *Desk) Fresh(job *scenarios.Job, id string, r *rand.Rand) (*Case, error)
 	for i := range b {
 		b[i] = normal(r)
 	}
-	fresh := &scenarios.Job{ID: id + "~" + hyps[at].ID, Car: job.Car, Driven: scenarios.Vary(job.Driven, b), Minutes: job.Minutes}
-	cause := d.lib.Cause(hyps[at].Cause)
-	_, severity, _ := strings.Cut(hyps[at].ID, "#")
-	bad := cause.Severity(severity)
-	if !cause.Healthy || len(bad.Start)+len(bad.End) > 0 {
-		fresh.Faults = []scenarios.Fault{{Cause: cause, Place: scenarios.Place(hyps[at].Place), Severity: *bad, SinceKm: since(cause, fresh.Driven, b)}}
+	fresh := *job // comes as job's car does
+	fresh.ID, fresh.Driven, fresh.Claims, fresh.Faults = id+"~"+hyps[at].ID, scenarios.Vary(job.Driven, b), nil, nil
+	for i, one := range strings.Split(hyps[at].ID, evidence.And) {
+		row, severity, _ := strings.Cut(one, "#")
+		name, place, _ := strings.Cut(row, "@")
+		cause := d.lib.Cause(name)
+		bad := cause.Severity(severity)
+		if i > 0 || !cause.Healthy || len(bad.Start)+len(bad.End) > 0 {
+			fresh.Faults = append(fresh.Faults, scenarios.Fault{Cause: cause, Place: scenarios.Place(place), Severity: *bad, SinceKm: since(cause, fresh.Driven, b)})
+		}
 	}
-	return d.newCase(fresh, job.Driven, t)
+	return d.newCase(&fresh, job.Driven, t)
 }
 
 // ID is the job's.

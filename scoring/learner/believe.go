@@ -92,22 +92,33 @@ type Act int
 const (
 	Leave Act = iota // nothing: the car is given back
 	Refer            // a mechanic is to look at it
-	Treat            // what would mend the likeliest row
+	Treat            // what would mend the likeliest rows
 )
 
-// evens is the belief [1] at which the likeliest row is acted on.
-const evens = 0.5
+// evens is the belief [1] at which what is likeliest is acted on, and both the
+// belief in one row at which it is, two of them together where two are as likely:
+// both parts may be faulty, and either may.
+const (
+	evens = 0.5
+	both  = 0.4
+)
 
-// Decide is what a learner does with a belief over rows; row is the likeliest.
-func (l *Learner) Decide(belief []float64) (act Act, row int) {
+// Decide is what a learner does with a belief over rows; rows are those acted on.
+func (l *Learner) Decide(belief []float64) (act Act, rows []int) {
 	switch {
 	case l.Kind == Refers:
-		return Refer, -1
+		return Refer, nil
 	case belief == nil:
-		return Leave, -1
+		return Leave, nil
 	}
-	if row = greatest(belief); belief[row] < evens {
-		return Refer, row
+	sum := 0.0
+	for i, b := range belief {
+		if b >= both && len(rows) < 2 {
+			rows, sum = append(rows, i), sum+b
+		}
 	}
-	return Treat, row
+	if sum < evens {
+		return Refer, nil
+	}
+	return Treat, rows
 }

@@ -32,6 +32,9 @@ func (l *Learner) Next(p *evidence.Posterior, t *evidence.Table, prices *evidenc
 		}
 		return next(p, prices, left)
 	case Reasoner, Inspector:
+		if inst, ok := c.own(left, l.Holds, luck); ok {
+			return inst, true
+		}
 		if p.Top().P > surely {
 			return inspect.Instance{}, false
 		}
@@ -117,6 +120,29 @@ func (c *counter) ready(check int) bool {
 		}
 	}
 	return true
+}
+
+// ownLooks is how many checks somebody makes first of those that their idea is
+// about; assumed.
+const ownLooks = 3
+
+// own is a check that somebody's idea is about, drawn blindly of those.
+func (c *counter) own(left float64, holds string, luck *rand.Rand) (inspect.Instance, bool) {
+	idea, ok := Misconceived(holds)
+	if !ok || len(c.readings) >= ownLooks {
+		return inspect.Instance{}, false
+	}
+	checks, _ := c.open(left)
+	var about []int
+	for _, i := range checks {
+		if idea.About(c.problem.Checks[i].Check) {
+			about = append(about, i)
+		}
+	}
+	if len(about) == 0 {
+		return inspect.Instance{}, false
+	}
+	return c.problem.Checks[about[luck.IntN(len(about))]], true
 }
 
 // any is a check drawn blindly.

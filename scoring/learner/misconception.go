@@ -66,6 +66,16 @@ func (m *Misconception) Bend(t *evidence.Table) (bent *evidence.Table, ok bool) 
 	return bent, ok
 }
 
+// About tells that the idea is about what a check shows.
+func (m *Misconception) About(check inspect.ID) bool {
+	for i := range m.Rules {
+		if find(m.Rules[i].Checks, check) >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // bend is what hypothesis h shows at a check by the rule, if that differs.
 func (r *Rule) bend(t *evidence.Table, h, sound int, inst inspect.Instance, f evidence.Fit) (evidence.Fit, bool) {
 	at := find(r.Checks, inst.Check)
@@ -73,7 +83,7 @@ func (r *Rule) bend(t *evidence.Table, h, sound int, inst inspect.Instance, f ev
 		return f, false
 	}
 	hyp := &t.Problem().Hypotheses[h]
-	concerned := len(r.Causes) == 0 || find(r.Causes, hyp.Cause) >= 0
+	concerned := len(r.Causes) == 0 || find(r.Causes, hyp.Cause) >= 0 || find(r.Causes, hyp.Also.Cause) >= 0
 	plain, known := t.Fit(sound, inst)
 	if !known || !plain.OK || r.Way == Only == concerned {
 		return f, false
@@ -85,7 +95,7 @@ func (r *Rule) bend(t *evidence.Table, h, sound int, inst inspect.Instance, f ev
 		f.Mean = float64(2*plain.Mean) - f.Mean
 		return f, true
 	case Shows:
-		if inst.PerWheel && !strings.HasPrefix(hyp.Place, inst.Wheel.String()) {
+		if at := inst.Wheel.String(); inst.PerWheel && !strings.HasPrefix(hyp.Place, at) && !strings.HasPrefix(hyp.Also.Place, at) {
 			return f, false
 		}
 		want := plain.Mean + r.By
