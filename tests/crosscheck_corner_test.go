@@ -24,13 +24,7 @@ func TestCornerAgainstSciPy(t *testing.T) {
 		if r[0] != last {
 			s, last = physics.CornerState{}, r[0]
 		}
-		spec := &physics.CornerSpec{
-			PistonDiameter: 0.054, K1: 60e6, K3: 2.5e15, Bridge: 120e6, SealRate: r[4], SealFriction: r[3], SealGrip: 55e-6,
-			PinRate: 8e6, PinOffset: 0.065, PadOffset: 0.028, TiltShare: 0.30, Boot: 300, TiltRate: 50,
-			Gap: [2]float64{0.12e-3, 0.12e-3}, EarRate: 20e6,
-		}
-		cond := &physics.WheelCondition{PinFriction: [2]float64{r[1], r[2]}, EarFriction: [2]float64{r[5], r[6]},
-			Wear: [2][2]float64{{r[7], r[8]}, {r[9], r[10]}}}
+		spec, cond := csvCorner(r)
 		c := physics.NewCorner(spec, cond, "front_left")
 		next, f, err := c.Settle(s, &physics.CornerLoad{Pressure: r[11]})
 		if err != nil {
@@ -54,4 +48,16 @@ func TestCornerAgainstSciPy(t *testing.T) {
 		}
 	}
 	t.Logf("%d rows, greatest difference %.2g of the value", len(rows), worst)
+}
+
+// csvCorner is the caliper of a line of corner.csv.
+func csvCorner(r []float64) (*physics.CornerSpec, *physics.WheelCondition) {
+	spec := &physics.CornerSpec{
+		PistonDiameter: 0.054, K1: 60e6, K3: 2.5e15, Bridge: 120e6, SealRate: r[4], SealFriction: r[3], SealGrip: 55e-6,
+		PinRate: 8e6, PinOffset: 0.065, PadOffset: 0.028, TiltShare: 0.30, Boot: 300, TiltRate: 50,
+		Gap: [2]float64{0.12e-3, 0.12e-3}, EarRate: 20e6,
+	}
+	cond := &physics.WheelCondition{PinFriction: [2]float64{r[1], r[2]}, EarFriction: [2]float64{r[5], r[6]},
+		Wear: [2][2]float64{{r[7], r[8]}, {r[9], r[10]}}}
+	return spec, cond
 }
