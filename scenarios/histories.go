@@ -70,11 +70,7 @@ func (h *Histories) Build(driven Driven, f Fault) (physics.Condition, error) {
 	e.once.Do(func() {
 		f := f
 		f.Place = at
-		e.cond, e.err = build(h.spec, driven, []Fault{f}, func(spec *physics.Spec, cond physics.Condition, duty physics.Duty, km float64) (physics.Condition, error) {
-			way := entry(h, h.sound, soundWay{driven, km})
-			way.once.Do(func() { way.cond, way.err = physics.Drive(spec, cond, duty, km) })
-			return way.cond, way.err
-		})
+		e.cond, e.err = h.Together(driven, []Fault{f})
 	})
 	cond := e.cond
 	if side {
@@ -84,6 +80,15 @@ func (h *Histories) Build(driven Driven, f Fault) (physics.Condition, error) {
 		mirrorHalves(&cond)
 	}
 	return cond, e.err
+}
+
+// Together is [Build] of several faults, the way driven sound shared.
+func (h *Histories) Together(driven Driven, faults []Fault) (physics.Condition, error) {
+	return build(h.spec, driven, faults, func(spec *physics.Spec, cond physics.Condition, duty physics.Duty, km float64) (physics.Condition, error) {
+		way := entry(h, h.sound, soundWay{driven, km})
+		way.once.Do(func() { way.cond, way.err = physics.Drive(spec, cond, duty, km) })
+		return way.cond, way.err
+	})
 }
 
 // Kin names the story that a fault shares with its mirror images.

@@ -132,7 +132,7 @@ func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driv
 		if len(here) == 1 {
 			cond, err = histories.Build(driven, here[0])
 		} else {
-			cond, err = scenarios.Build(&car.Spec, driven, here)
+			cond, err = histories.Together(driven, here)
 		}
 		if err != nil {
 			return nil, err

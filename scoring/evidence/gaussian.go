@@ -81,6 +81,17 @@ func (g *gaussian) learn(a *ray, d1, d2 float64, shift []float64) {
 	}
 }
 
+// cloneInto is clone in the room of one that is spare, if there is any.
+func (g *gaussian) cloneInto(spare *[]gaussian) gaussian {
+	n := len(*spare)
+	if n == 0 {
+		return g.clone()
+	}
+	old := (*spare)[n-1]
+	*spare = (*spare)[:n-1]
+	return gaussian{mean: append(old.mean[:0], g.mean...), cov: append(old.cov[:0], g.cov...)}
+}
+
 func (g *gaussian) clone() gaussian {
 	return gaussian{mean: append([]float64(nil), g.mean...), cov: append([]float64(nil), g.cov...)}
 }

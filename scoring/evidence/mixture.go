@@ -86,17 +86,21 @@ type branch struct {
 	d1, d2 float64
 }
 
-// learn takes a display of m whose truth is a·x + offset with further variance extra.
-func (x *mixture) learn(m *inspect.Meter, display int64, a *ray, offset, extra float64, shift []float64) {
+// learn takes a display of m whose truth is a·x + offset with further variance
+// extra. What it needs no more it leaves in spare, and takes from there first.
+func (x *mixture) learn(m *inspect.Meter, display int64, a *ray, offset, extra float64, shift []float64, spare *[]gaussian) {
 	var room [2 * mostParts]branch
 	all := room[:0]
+	sure, slips := max(leastProb, 1-m.Slip), 0.0
+	if m.Slip > 0 {
+		slips = log(m.Slip / float64(m.Cells()))
+	}
 	for i := range x.part {
 		mean, variance := x.part[i].g.along(a)
 		p, d1, d2 := chance(m, display, mean+offset, variance+extra)
-		sure := max(leastProb, 1-m.Slip)
 		all = append(all, branch{from: i, weight: x.part[i].weight + log(float64(sure*p)), d1: d1, d2: d2})
 		if m.Slip > 0 {
-			all = append(all, branch{from: i, slip: true, weight: x.part[i].weight + log(m.Slip/float64(m.Cells()))})
+			all = append(all, branch{from: i, slip: true, weight: x.part[i].weight + slips})
 		}
 	}
 	for i := range all { // likeliest first, equals as they came
@@ -115,18 +119,26 @@ func (x *mixture) learn(m *inspect.Meter, display int64, a *ray, offset, extra f
 	}
 	all = all[:n]
 	lift := log(total / kept) // what is dropped goes to what stays, so that the evidence is whole
-	next := make([]part, n)
+	var next [mostParts]part
+	var goesOn [mostParts]bool
 	for i, b := range all {
 		g := x.part[b.from].g
 		if needed(all[i+1:], b.from) {
-			g = g.clone()
+			g = g.cloneInto(spare)
+		} else {
+			goesOn[b.from] = true
 		}
 		if !b.slip {
 			g.learn(a, b.d1, b.d2, shift)
 		}
 		next[i] = part{b.weight + lift, g}
 	}
-	x.part = next
+	for i := range x.part {
+		if !goesOn[i] {
+			*spare = append(*spare, x.part[i].g)
+		}
+	}
+	x.part = append(x.part[:0], next[:n]...)
 }
 
 func needed(later []branch, from int) bool {

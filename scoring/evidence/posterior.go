@@ -35,6 +35,7 @@ type Posterior struct {
 	columns *columns    // of rows, made when first wanted
 	joint   []*gaussian // what is known of each hypothesis by its moments, made when first wanted; see whole
 	shift   []float64
+	spare   []gaussian // room of histories that were dropped
 }
 
 // Posterior begins with the prior over what the table holds now and takes the
@@ -93,7 +94,7 @@ func (p *Posterior) Clone() *Posterior {
 	for h := range p.state {
 		q.state[h] = p.state[h].clone()
 	}
-	q.ray, q.joint = ray{}, nil
+	q.ray, q.joint, q.spare = ray{}, nil, nil
 	q.shift = make([]float64, len(p.shift))
 	return &q
 }
@@ -158,7 +159,7 @@ func (p *Posterior) take(r Reading) {
 			unknown = true
 		} else {
 			extra := p.aim(f)
-			p.state[h].learn(m, r.Display, &p.ray, f.Mean, extra, p.shift)
+			p.state[h].learn(m, r.Display, &p.ray, f.Mean, extra, p.shift, &p.spare)
 		}
 		p.logL[h] = p.state[h].evidence()
 	}

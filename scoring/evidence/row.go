@@ -76,8 +76,9 @@ func (t *Table) computeRow(ctx context.Context, h, eldest int, want []int) (*tab
 // When the axes foretell those two corners the others are left out: they would
 // only tell the error of the line. The tolerance is a quarter of what a reduced
 // experiment may err, and for what the axes foretell no less than what adds a
-// 64th to the variance of one reading; so a check that is told from fewer points
-// is told as well as it is measured (a test holds it against all points).
+// sixteenth to the variance of one reading: the two corners tell that well enough.
+// So a check that is told from fewer points is told as well as it is measured (a
+// test holds it against all points).
 func (w *rowWork) fit(c int) (Fit, error) {
 	pts := w.t.points
 	centre, err := w.value(c, 0)
@@ -104,7 +105,7 @@ func (w *rowWork) fit(c int) (Fit, error) {
 		return Fit{Mean: centre, Slope: make([]float64, len(pts[0].b)), Residual: square / float64(len(probes)), OK: true}, nil
 	}
 	m := &w.t.checks[c].Meter
-	unseen := max(tolerance, math.Sqrt(float64(m.Sigma*m.Sigma)+float64(m.Bias*m.Bias))/8)
+	unseen := max(tolerance, math.Sqrt(float64(m.Sigma*m.Sigma)+float64(m.Bias*m.Bias))/4)
 	for i := 1; i < len(pts); i++ {
 		if i == w.corners() && w.foretold(probes, unseen) {
 			break

@@ -31,6 +31,7 @@ func TestFitQuadratic(t *testing.T) {
 		}
 		want = 2*c*c*float64(k) + d*d*float64(k-1)
 		toy := newToy(k, 1)
+		toy.p.Thorough = true
 		inst := toy.add(gauge("g", 1, 1, 0, 0), f)
 		got, ok := toy.filled(t).Fit(0, inst)
 		if !ok || !got.OK {
