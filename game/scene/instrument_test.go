@@ -45,7 +45,7 @@ var shown = []play.InstrumentView{
 	{Check: "pedal_feel", Kind: "observation", Marks: "The foot goes on a good way as the force doubles, and is pushed back lively."},
 	{Check: "warning_lamp", Kind: "observation", Marks: "The brake lamp shows with the ignition and goes out again."},
 	{Check: "opening_outer@front_left", Kind: "observation", Pad: "outer", Marks: "The lining is about as thick as two coins; the plate stands close to the disc."},
-	{Check: "opening_inner@front_left", Kind: "observation", Pad: "inner", Marks: "Past the disc, about as much lining as backing plate."},
+	{Check: "opening_inner@front_left", Kind: "observation", Pad: "inner", Marks: "Past the disc the upper edge shows about as much lining as backing plate."},
 	{Check: "slow_stop", Kind: "observation", Marks: "Hands loose, the wheel turns by itself and the line moves to the left."},
 	{Check: "cap_vent", Kind: "observation", Marks: "As the cap turns, air whistles in; its diaphragm hung drawn down into the neck."},
 	{Check: "fluid_layers", Kind: "observation", Marks: "The sample parts: an oily layer floats on the rest, a sharp line between them."},

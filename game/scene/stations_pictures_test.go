@@ -64,6 +64,7 @@ func TestStationsPictures(t *testing.T) {
 		{"stations-feeler-slate", true, false, append(append(lookedAtBonnetAndSeat, wheelOffActs...), check("lining_outer_upper@front_left")), nil},
 		{"stations-dial", false, false, append(wheelOffActs, check("runout@front_left")), nil},
 		{"stations-thickness", false, false, append(wheelOffActs, check("disc_thickness@front_left")), nil},
+		{"stations-blades", false, false, append(wheelOffActs, check("clearance@front_left")), nil},
 		{"stations-pedal", false, false, []play.Act{at("seat"), check("pedal_travel")}, nil},
 		{"stations-enlarged", false, false, append(wheelOffActs, check("lining_outer_upper@front_left")), []string{"+", "Down"}},
 		{"stations-help", false, false, []play.Act{at("ground")}, []string{"F1"}},

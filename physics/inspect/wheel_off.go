@@ -104,7 +104,7 @@ func wheelOffChecks() []Check {
 			// stands in the caliper, and what a collapsed hose keeps back, push too.
 			ID: "push_piston", Station: WheelOff, Part: PistonPart, PerWheel: true, Minutes: 3,
 			Needs:    atWheelOff,
-			Cautions: []string{"caution.piston_not_forced", "caution.reservoir_overflow", "caution.hot_disc"},
+			Cautions: []string{"caution.piston_not_forced", "caution.reservoir_overflow", "caution.hot_disc", "caution.pump_first"},
 			Meter: Meter{
 				// A screw tool with a spring gauge: 50 N divisions. Sigma and Bias assumed.
 				Instrument: "push_gauge", Unit: "N", PerUnit: 1,

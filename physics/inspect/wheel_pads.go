@@ -14,8 +14,9 @@ func blade() Meter {
 	}
 }
 
-// padsOut is what every check with a pad lifted out warns of.
-var padsOut = []string{"caution.hot_disc", "caution.dust_damp", "caution.not_under_jack"}
+// padsOut is what every check with a pad lifted out warns of: the piston has been
+// pushed home for it, and the first press finds nothing.
+var padsOut = []string{"caution.hot_disc", "caution.dust_damp", "caution.not_under_jack", "caution.pump_first"}
 
 func padChecks() []Check {
 	list := []Check{{

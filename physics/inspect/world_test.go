@@ -121,6 +121,11 @@ func TestAnyCarAnswers(t *testing.T) {
 			c.SealFriction, c.SealRate = some(3000), some(20e6)
 			c.Runout, c.Thickness = some(0.3e-3), some(0.06e-3)
 			c.Leak, c.Air = some(1e-8), some(6e-6)
+			c.SealLeak, c.ScrewLeak = some(1e-9), some(1e-9)
+			if !physics.Wheel(i).Front() {
+				c.ValveStuck = some(1) - some(1)
+			}
+			c.Groove, c.DiscFilm, c.PlateProud = [2]float64{some(0.6e-3), some(0.6e-3)}, some(1), [2]float64{some(0.4e-3), some(0.4e-3)}
 			c.HoseSwell, c.HoseHold, c.BearingPlay = some(1e-13), some(2e6), some(0.5e-3)
 		}
 		w, err := NewWorld(physicstest.Hatchback(), cond)
