@@ -29,7 +29,26 @@ func fewCauses(t testing.TB, jobs []string, causes ...string) (*scenarios.Librar
 	}
 	few := *lib
 	few.Causes = slices.DeleteFunc(slices.Clone(lib.Causes), func(c *scenarios.Cause) bool { return !slices.Contains(causes, c.ID) })
+	// Of so few causes nothing wrong would be nearly sure before any look: it is as
+	// likely as the likeliest fault.
+	most := 0.0
+	for _, c := range few.Causes {
+		if !c.Healthy {
+			most = max(most, c.Prior)
+		}
+	}
+	for i, c := range few.Causes {
+		if c.Healthy {
+			as := *c
+			as.Prior = most
+			few.Causes[i] = &as
+		}
+	}
 	few.Jobs = slices.DeleteFunc(slices.Clone(lib.Jobs), func(j *scenarios.Job) bool { return !slices.Contains(jobs, j.ID) })
+	few.Pairs, few.PairShare = nil, 0
+	if a, b := few.Cause("pins_dry"), few.Cause("fluid_low_wear"); a != nil && b != nil {
+		few.Pairs, few.PairShare = []scenarios.Pair{{Causes: [2]*scenarios.Cause{a, b}, Weight: 1}}, lib.PairShare
+	}
 	return &few, words
 }
 
