@@ -147,31 +147,39 @@ func (d *trip) secondRarest() int {
 }
 
 // cycle drives one cycle: again, until the brakes are as hot in it as it makes them
-// and all stops brake as wanted.
+// and all stops brake as wanted. A wheel that would only do the same is left out.
 func (d *trip) cycle() error {
 	if d.pressure == [4]float64{} {
 		if err := d.begin(); err != nil {
 			return err
 		}
 	}
-	start := d.wheels
-	for tries := 0; ; tries++ {
+	var none, all [NumWheels]bool
+	for i := range d.count {
+		all[i] = true
+	}
+	start, redo := d.wheels, all
+	for tries := 0; tries <= cycleTries && redo != none; tries++ {
 		for i := range d.count {
+			if !redo[i] {
+				continue
+			}
+			if tries > 0 {
+				d.wheels[i].again(&start[i])
+			}
 			if err := d.wheels[i].cycle(d); err != nil {
 				return err
 			}
+			redo[i] = !d.wheels[i].tune(d, &start[i])
 		}
-		settled := d.aim()
-		for i := range d.count {
-			settled = d.wheels[i].tune(d, &start[i]) && settled
-		}
-		if settled || tries == cycleTries {
-			return nil
-		}
-		for i := range d.count {
-			d.wheels[i].again(&start[i])
+		if !d.aim() {
+			redo = all
 		}
 	}
+	for i := range d.count {
+		d.wheels[i].tried = [2]float64{} // what the next cycle makes of a temperature is another matter
+	}
+	return nil
 }
 
 // age makes every wheel what it is some cycles after the trip began.

@@ -30,6 +30,49 @@ var driveCases = []struct {
 	{"run-out 150 µm", frontLeft(WheelCondition{Runout: 150e-6})},
 }
 
+// manyCases are cars that age and cars with four wheels stuck in different ways.
+var manyCases = []struct {
+	name string
+	cond Condition
+}{
+	{"swelling 300 N", swelling(300)},
+	{"swelling 300 N and rust", frontLeft(WheelCondition{PinSwelling: [2]float64{300, 300}, PinRusting: [2]float64{20, 0}})},
+	{"pins rust by 200 N/month", frontLeft(WheelCondition{PinRusting: [2]float64{200, 200}})},
+	{"four: one pin 20 kN", four(func(w int) WheelCondition {
+		return WheelCondition{PinFriction: [2]float64{20000 + 1000*float64(w), 0}}
+	})},
+	{"four: pins 400 to 460 N", four(func(w int) WheelCondition {
+		f := 385 + 20*float64(w)
+		return WheelCondition{PinFriction: [2]float64{f, f}}
+	})},
+	{"four: pistons 380 to 530 N", four(func(w int) WheelCondition {
+		return WheelCondition{SealFriction: 380 + 50*float64(w), SealRate: 6e6}
+	})},
+	{"four: 400 N, 20 kN, piston, one pin", four(func(w int) WheelCondition {
+		return [NumWheels]WheelCondition{
+			{PinFriction: [2]float64{385, 385}},
+			{PinFriction: [2]float64{20000, 20000}},
+			{SealFriction: 380, SealRate: 6e6},
+			{PinFriction: [2]float64{20000, 0}},
+		}[w]
+	})},
+	{"four: swelling 250 to 400 N", four(func(w int) WheelCondition {
+		f := 250 + 50*float64(w)
+		return WheelCondition{PinSwelling: [2]float64{f, f}}
+	})},
+	{"four: rust by 150 to 300 N/month", four(func(w int) WheelCondition {
+		f := 150 + 50*float64(w)
+		return WheelCondition{PinRusting: [2]float64{f, f}}
+	})},
+}
+
+func four(wheel func(w int) WheelCondition) (c Condition) {
+	for w := range c.Wheels {
+		c.Wheels[w] = wheel(w)
+	}
+	return c
+}
+
 // finest computes every stop by itself, no cycle by its trend.
 var finest = accuracy{rounds: roundsMost, leap: false}
 
@@ -50,7 +93,7 @@ func errors(got, want Condition) (worst float64) {
 // TestDriveConverges: twice the rounds (a quarter of every tolerance) move no
 // lining and no disc face by more than 1 %, whatever is wrong.
 func TestDriveConverges(t *testing.T) {
-	for _, c := range driveCases {
+	for _, c := range append(driveCases, manyCases...) {
 		for _, km := range []float64{1000, 3000, 12000} {
 			if e := errors(driven(t, c.cond, km, 1), driven(t, c.cond, km, 2)); e > 0.01 {
 				t.Errorf("%s, %g km: twice the rounds change wear by %.2f %%", c.name, km, 100*e)
@@ -64,13 +107,13 @@ func TestDriveEveryStop(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes seconds")
 	}
-	for _, c := range driveCases {
+	for _, c := range append(driveCases, manyCases...) {
 		want, err := drive(hatchback(), c.cond, MixedDuty(), 3000, finest)
 		if err != nil {
 			t.Fatal(err)
 		}
 		e := errors(driven(t, c.cond, 3000, 1), want)
-		t.Logf("%-24s %.2f %%", c.name, 100*e)
+		t.Logf("%-36s %.2f %%", c.name, 100*e)
 		if e > 0.01 {
 			t.Errorf("%s: %.2f %% from every stop by itself", c.name, 100*e)
 		}

@@ -7,14 +7,14 @@ import (
 )
 
 const (
-	roundTolerance = 5e-3 // [1] of a cycle's greatest wear, by which its rounds may err
-	roundsBase     = 16   // rounds a cycle is first cut into at most
-	roundsMost     = 128  // at which nearly every stop stands alone
-	lumpOften      = 2.0  // stops of a class in a round from which on they are mingled with others
-	warmClose      = 0.01 // [1] of the rate of wear, by which a cycle's temperature may be off
-	decayLeast     = 1e-3 // [1] below which decay is taken as linear
-	dragCoarse     = 0.1
-	dragWorth      = 0.03 // [1] of what a lump's stops wear, below which its drag is taken as constant
+	roundTolerance = 5e-3  // [1] of a cycle's greatest wear, by which its rounds may err
+	roundsBase     = 16    // rounds a cycle is first cut into at most
+	roundsMost     = 128   // at which nearly every stop stands alone
+	lumpOften      = 2.0   // stops of a class in a round from which on they are mingled with others
+	warmClose      = 0.002 // [1] of the rate of wear, by which a cycle's temperature may be off
+	decayLeast     = 1e-3  // [1] below which decay is taken as linear
+	dragCoarse     = 0.1   // [1] of what a lump's stops wear, below which one round does for a wheel's drag
+	dragWorth      = 0.03  // [1] of what a lump's stops wear, below which its drag is taken as constant
 )
 
 // cycle takes one wheel through a cycle at the car's pressures, in rounds.
@@ -37,19 +37,24 @@ func (w *wornWheel) cycle(d *trip) error {
 // One round does for a wheel that hardly drags. One that does gets at least as
 // many as the second rarest class has stops, since a hard stop sets the drag which
 // the softer ones after it wear away, and twice as many until the estimate of
-// [wornWheel.lumps] is small.
+// [wornWheel.lumps] is small. Half as many err by four times as much; it takes
+// eight times less than is allowed to go back, so that it does not come and go.
 func (w *wornWheel) tune(d *trip, start *wornWheel) (settled bool) {
 	base := d.base * d.fine.rounds
 	allowed := roundTolerance / float64(d.fine.rounds*d.fine.rounds) * w.since(start)
 	settled = true
-	// At less than base rounds: what they err by is a part of it only, so a tenth.
+	// In a single round only a part of the error shows, so a tenth of it is too much.
 	coarse := float64(w.rounds*w.rounds) * w.slip
 	switch drags := w.drags || coarse > allowed/10; {
 	case w.rounds < base && drags:
 		w.rounds, settled = base, false
 	case w.rounds >= base && w.rounds < roundsMost && w.slip > allowed && allowed > 0:
-		w.rounds, settled = min(roundsMost, 2*w.rounds), false
-	case w.rounds > base && 12*w.slip < allowed: // half as many err by four times as much, or more
+		w.rounds *= 2
+		if w.slip > 6*allowed {
+			w.rounds *= 2
+		}
+		w.rounds, settled = min(roundsMost, w.rounds), false
+	case w.rounds > base && 8*w.slip <= allowed:
 		w.rounds /= 2
 	case w.rounds == base && !drags:
 		w.rounds = d.fine.rounds
@@ -144,15 +149,19 @@ func (d *trip) lump(w *wornWheel, class int, number float64) lump {
 // A phase is what the classes of a group press and drag with [N] at one moment.
 type phase struct {
 	press, drag [4][2][2]float64
+	held        [4]bool // neither piston nor pins slid, so that the drag is what is left of before
 }
 
 // lumps wears what a group of lumps wears, mingled.
 //
 // Every stop re-establishes the drag, from linings that have worn a little more
-// since, so both are functions of the wear w: dw/ds = K·N(w). Heun's rule of
-// second order takes the mean of N before and after, N after being what stop and
-// release leave once all has worn off as before. For N that falls in proportion
-// to wear it errs by (N₂ − N₁)²/6N, which is summed up as the estimate.
+// since, so both are functions of the wear w: dw/ds = K·N(w). N is looked at before
+// and after, N after being what stop and release leave once all has worn off as
+// before. Where N falls, its mean is an exponential's, N₁·(1 − e^(−x))/x
+// with x = 1 − N₂/N₁: exact for N that falls in proportion to wear.
+// The estimate is what the mean of both (Heun's rule) errs by there, (N₂ − N₁)²/6N;
+// where the drag is left over at first and established afresh at the end, there is
+// a kink between, and the estimate is half of what that may make.
 func (w *wornWheel) lumps(d *trip, group []lump) error {
 	for i := range group {
 		w.loses(d, &group[i])
@@ -171,9 +180,9 @@ func (w *wornWheel) lumps(d *trip, group []lump) error {
 		}
 		w.rest, w.work, w.cond, w.corner.gap = rest, work, cond, gap
 		for l := range group {
-			w.between(&first.press[l], &second.press[l])
+			w.between(&first.press[l], &second.press[l], false)
 			if drags {
-				w.slip += float64(w.wearRate() * group[l].dragged * w.between(&first.drag[l], &second.drag[l]))
+				w.slip += float64(w.wearRate() * group[l].dragged * w.between(&first.drag[l], &second.drag[l], first.held[l] && !second.held[l]))
 			}
 		}
 		w.wear(group, &first)
@@ -199,14 +208,17 @@ func worthLooking(group []lump, at *phase, share float64) bool {
 	return drag > share*stops
 }
 
-// between sets a to the mean of both and returns how far Heun's rule is from the
-// truth where there is lining left.
-func (w *wornWheel) between(a, b *[2][2]float64) (errs float64) {
+// between sets a to the mean from a to b and returns the estimate of how far that
+// is from the truth where there is lining left; see [wornWheel.lumps].
+func (w *wornWheel) between(a, b *[2][2]float64, kink bool) (errs float64) {
 	for i := range 2 {
 		for j := range 2 {
 			if n := max(a[i][j], b[i][j]); n > 0 && w.cond.Wear[i][j] < w.spec.LiningNew {
-				x := b[i][j] - a[i][j]
+				x := math.Abs(b[i][j] - a[i][j])
 				errs = max(errs, x*x/(6*n))
+				if kink {
+					errs = max(errs, x/4)
+				}
 			}
 			if x := 1 - b[i][j]/a[i][j]; a[i][j] > 0 && x > decayLeast {
 				a[i][j] *= (1 - exact.Exp(-x)) / x
@@ -235,9 +247,11 @@ func (w *wornWheel) look(group []lump, at *phase, drag bool) error {
 		}
 		at.press[i] = f.Half
 		if drag {
+			was := w.rest
 			if at.drag[i], err = w.release(s, l); err != nil {
 				return err
 			}
+			at.held[i] = !slid(&was, &w.rest)
 		}
 	}
 	w.work, w.cond, w.corner.gap = work, cond, gap

@@ -7,10 +7,10 @@ import (
 )
 
 const (
-	driveCeiling = 16e6 // [Pa] what a leg gives at most; a car that needs more brakes less
-	aimShare     = 0.8
-	aimClose     = 0.01
-	driveClose   = 2e-4 // [1] of the wanted force
+	driveCeiling = 16e6  // [Pa] what a leg gives at most; a car that needs more brakes less
+	aimShare     = 0.8   // [1] of what is lacking, by which a pressure is corrected: a harder stop also leaves more drag
+	aimClose     = 0.005 // [1] by which a cycle's pressure may be off
+	driveClose   = 2e-4  // [1] of the wanted force
 )
 
 // want is the brake force [N] a class asks for.

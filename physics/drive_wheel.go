@@ -76,28 +76,24 @@ func Released(spec *CornerSpec, cond *WheelCondition, name string) (CornerState,
 	return s, err
 }
 
-// A glimpse is where a caliper was last found in one situation, to look for it
-// there first: that saves steps, and where it is found does not depend on it.
+// A glimpse is how far a caliper last moved in one situation, to look for it there
+// first: that saves steps, and where it is found does not depend on it.
 type glimpse struct {
 	x, y, tilt, bridge float64
-	inner, outer       float64 // [m] mean gaps then
-	known              bool
 }
 
-// settle is [Corner.Settle] begun where the caliper was last found, moved by what has worn off since.
+// settle is [Corner.Settle] begun as far from s as the caliper moved last time.
 func (w *wornWheel) settle(s CornerState, load *CornerLoad, g *glimpse) (CornerState, CornerForces, error) {
-	gap := &w.corner.gap
-	inner, outer := float64((gap[Inner][Upper]+gap[Inner][Lower])/2), float64((gap[Outer][Upper]+gap[Outer][Lower])/2)
-	if g.known {
-		s.Y = g.y + (outer - g.outer)
-		s.X = g.x + (outer - g.outer) + (inner - g.inner)
-		s.Tilt, s.Bridge = g.tilt, g.bridge
-	}
 	if w.solves != nil {
 		*w.solves++
 	}
+	from := s
+	s.X += g.x
+	s.Y += g.y
+	s.Tilt += g.tilt
+	s.Bridge += g.bridge
 	s, f, err := w.corner.Settle(s, load)
-	*g = glimpse{s.X, s.Y, s.Tilt, s.Bridge, inner, outer, true}
+	*g = glimpse{s.X - from.X, s.Y - from.Y, s.Tilt - from.Tilt, s.Bridge - from.Bridge}
 	return s, f, err
 }
 
