@@ -146,7 +146,7 @@ func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driv
 		f, g := &faults[h][0], &faults[elder][0]
 		side, half := scenarios.Image(&f.Severity, f.Place)
 		side0, half0 := scenarios.Image(&g.Severity, g.Place)
-		return check.Mirrored(side != side0, half != half0), true
+		return check.Mirrored(side != side0, half != half0)
 	}
 	return p
 }

@@ -8,8 +8,13 @@ import (
 
 // Mirrored is the check that shows on a car what this one shows on its mirror
 // image: side changes left and right, half the upper and lower half of every
-// caliper. Which side a car pulls to is turned round as well.
-func (i Instance) Mirrored(side, half bool) Instance {
+// caliper. What points to a side or an end, such as a pull, is turned round as
+// well. It returns false where no check shows it: who sees the upper end alone sees
+// the lower one nowhere.
+func (i Instance) Mirrored(side, half bool) (Instance, bool) {
+	if half && i.Check == upperOnly {
+		return i, false
+	}
 	if side && i.PerWheel {
 		i.Wheel = i.Wheel.Mate()
 	}
@@ -23,8 +28,11 @@ func (i Instance) Mirrored(side, half bool) Instance {
 			}
 		}
 	}
-	return i
+	return i, true
 }
+
+// upperOnly is the check that sees only the upper half though its name does not say so.
+const upperOnly ID = "opening_inner"
 
 // halfEnds is how the ids of checks at one half of a caliper end.
 var halfEnds = [2]string{physics.Upper: "_upper", physics.Lower: "_lower"}
