@@ -124,7 +124,7 @@ func (i Instance) Proper() Instance {
 // after. They throw the oil up again; the minute or two at idle warm a cold engine
 // by some 5 K, which is left out.
 var running = []ID{
-	"pedal_travel", "pedal_feel", "hold_sink", "pump_running", "pump_off", "assist", "assist_reserve", "free_travel",
+	"pedal_travel", "pedal_feel", "hold_sink", "pump_running", "pump_off", "assist", "assist_kept", "assist_reserve", "free_travel",
 	"wetness", "hose_bulge", "spin", "turning_force", "wet_piston", "clearance", "wet_screw", "trapped_pressure", "hose_release", "push_piston",
 }
 
