@@ -33,6 +33,7 @@ var attempts = []attempt{
 	{"piston_corroded", "front_left", []string{"renew_caliper@front_left"}, true},
 	{"piston_corroded", "front_left", []string{"free_piston@front_left"}, false},
 	{"piston_boot_torn", "front_left", []string{"renew_caliper@front_left"}, true},
+	{"piston_boot_torn", "front_left", []string{"renew_seal@front_left"}, true},
 	{"piston_boot_torn", "front_left", []string{"free_piston@front_left"}, false},
 	{"seal_hardened", "front_left", []string{"renew_seal@front_left"}, true},
 	{"seal_hardened", "front_left", []string{"renew_pads@front_axle"}, false},
