@@ -28,7 +28,8 @@ type cli struct {
 	Window  windowCmd  `cmd:"" default:"withargs" help:"Open the window, or the terminal where there is no display (the default)."`
 	Term    termCmd    `cmd:"" help:"Play a job, or the bench, by words and numbers."`
 	List    listCmd    `cmd:"" help:"List the jobs, the lessons, and the sessions that were kept."`
-	Forget  forgetCmd  `cmd:"" help:"Delete a kept session."`
+	Forget  forgetCmd  `cmd:"" help:"Delete a kept session, or what all debriefs came to."`
+	Records recordsCmd `cmd:"" help:"Print what the debriefs came to, as CSV."`
 	Check   checkCmd   `cmd:"" help:"Check a folder of cars, causes, remedies, jobs and lessons."`
 	Audit   auditCmd   `cmd:"" help:"Prove the jobs of a folder by simulated learners."`
 	New     newCmd     `cmd:"" help:"Write a job, with comments, to begin a job of your own with."`

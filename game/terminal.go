@@ -70,7 +70,7 @@ func (t *termCmd) Run(c *cli) error {
 	goOn := c.kept(words, k.Name, dir)
 	defer interrupted(goOn)()
 	k.FillTable(workers)
-	if err = term.Run(context.Background(), k, words, os.Stdin, os.Stdout, opt); err != nil {
+	if err = term.Run(context.Background(), &recorded{Kept: k, words: words}, words, os.Stdin, os.Stdout, opt); err != nil {
 		fmt.Fprintln(os.Stderr, goOn)
 	}
 	return left(err)
@@ -173,13 +173,25 @@ func (listCmd) Run(c *cli) error {
 }
 
 type forgetCmd struct {
-	Name string `arg:"" help:"Name of the session, as list shows it."`
+	Name    string `arg:"" optional:"" help:"Name of the session, as list shows it."`
+	Results bool   `help:"Delete what all debriefs came to; the sessions stay."`
 }
 
 func (f *forgetCmd) Run(c *cli) error {
 	dir, err := c.sessions()
 	if err != nil {
 		return err
+	}
+	if f.Name == "" && !f.Results {
+		return errors.New("forget what? name a session, as list shows it, or say --results for what all debriefs came to")
+	}
+	if f.Results {
+		if err := record.ForgetResults(dir); err != nil {
+			return err
+		}
+	}
+	if f.Name == "" {
+		return nil
 	}
 	return record.Forget(dir, f.Name)
 }

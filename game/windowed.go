@@ -65,8 +65,9 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 	read := map[string]bool{} // sessions whose debrief has been looked at in this run
 	show := func(a *scene.App, k *play.Kept) scene.Scene {
 		k.FillTable(workers)
-		return scene.NewJob(a, k, func() {
-			read[k.Name] = k.View().Debrief != nil
+		r := &recorded{Kept: k, words: words}
+		return scene.NewJob(a, r, func() {
+			read[k.Name] = r.View().Debrief != nil
 			k.Close()
 		})
 	}

@@ -3,6 +3,7 @@ package play
 import (
 	"encoding/json"
 	"fmt"
+	"time"
 
 	"evenwear/scoring/record"
 )
@@ -14,15 +15,21 @@ type Kept struct {
 	Name string
 	Torn bool // a last, half written act was dropped when it was resumed
 	log  *record.Log
+	dir  string
+	told bool // the result is kept
 }
 
 // Keep begins to keep a session that has no acts yet in a folder.
-func (s *Session) Keep(dir string) (*Kept, error) {
-	log, name, err := record.Create(dir, record.Header{Job: s.job.ID, Seed: s.seed, Library: s.desk.Hash()})
+func (s *Session) Keep(dir string) (*Kept, error) { return s.KeepFor(dir, nil) }
+
+// KeepFor is Keep of a car that was drawn for something, which its debrief tells.
+func (s *Session) KeepFor(dir string, drawn *record.Purpose) (*Kept, error) {
+	log, name, err := record.Create(dir, record.Header{Job: s.job.ID, Seed: s.seed, Library: s.desk.Hash(), For: drawn})
 	if err != nil {
 		return nil, err
 	}
-	return &Kept{Session: s, Name: name, log: log}, nil
+	s.drawn = drawn
+	return &Kept{Session: s, Name: name, log: log, dir: dir}, nil
 }
 
 // Resume goes on with a kept session at its last act.
@@ -47,7 +54,8 @@ func (d *Desk) Resume(dir, name string) (*Kept, error) {
 		log.Close()
 		return nil, err
 	}
-	return &Kept{Session: s, Name: name, Torn: rec.Torn, log: log}, nil
+	s.drawn = rec.For
+	return &Kept{Session: s, Name: name, Torn: rec.Torn, log: log, dir: dir}, nil
 }
 
 // Do does one act once it has been kept. An error that is no *[Refusal] says
@@ -61,6 +69,20 @@ func (k *Kept) Do(a Act) error {
 		return fmt.Errorf("the act was not kept and so not done: %w", err)
 	}
 	return k.Session.Do(a)
+}
+
+// KeepResult keeps what the debrief came to beside the sessions, once it is
+// worked out; before that, and the second time, it does nothing.
+func (k *Kept) KeepResult(now time.Time) error {
+	r, ok := k.Result(k.Name, now)
+	if !ok || k.told {
+		return nil
+	}
+	if err := record.KeepResult(k.dir, r); err != nil {
+		return err
+	}
+	k.told = true
+	return nil
 }
 
 // Close ends the keeping. All of it is on disk already.

@@ -6,6 +6,7 @@ import (
 	"evenwear/physics/inspect"
 	"evenwear/scenarios"
 	"evenwear/scoring"
+	"evenwear/scoring/record"
 )
 
 // A Session is one job from its complaint to its debrief. It is its job, its
@@ -46,6 +47,7 @@ type Session struct {
 	sealedAt float64 // [min] spent when the belief was sealed
 	await    *settling
 	settled  *outcome
+	drawn    *record.Purpose // what the car was drawn for; nil: it was chosen
 	notice   string
 	warns    bool // the notice is a warning
 	catalog  catalog

@@ -10,12 +10,14 @@ import (
 	"evenwear/physics/inspect"
 	"evenwear/scoring"
 	"evenwear/scoring/evidence"
+	"evenwear/scoring/record"
 )
 
 // An outcome is what the end of a job is: marks, what was known, what becomes
 // of the car.
 type outcome struct {
 	scoring.Debrief
+	said   []record.Figure // belief by cause [1], in the table's order
 	faults []FaultView
 	gentle [2]scoring.Road // as found and as it leaves
 }
@@ -141,6 +143,7 @@ func (s *Session) settle(ctx context.Context, progress func(float64)) (*outcome,
 		return nil, err
 	}
 	o.Rows, o.Unsafe = scoring.Beliefs(p, 0.01), p.Unsafe
+	o.said = saidByCause(p)
 	prices := evidence.InspectPricesOf(s.table.Problem(), s.arrived())
 	if o.Worth, err = scoring.MostWorth(s.table.Table, &prices, s.readings()); err != nil {
 		return nil, err

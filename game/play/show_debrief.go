@@ -52,6 +52,9 @@ func (s *Session) showDebrief(v *View) {
 		v.add(Node{ID: fmt.Sprintf("lining%d", i+1), Role: "reading", Name: s.words.Say("play.at", "what", l.Name, "place", l.When), Value: s.words.Say("debrief.lining", "left", fixed(l.Left, 1))})
 	}
 	v.add(Node{ID: "lasts", Role: "text", Name: d.Lasts})
+	if d.Drawn = s.sayDrawn(); d.Drawn != "" {
+		v.add(Node{ID: "drawn", Role: "text", Name: d.Drawn})
+	}
 	if d.Worth != "" {
 		v.add(Node{ID: "worth", Role: "text", Name: d.Worth})
 	}

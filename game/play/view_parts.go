@@ -154,6 +154,7 @@ type DebriefView struct {
 	Worth   string       // the check worth most for its minutes, in a sentence
 	Trail   []string     // the model inspector's plan, a line a check
 	Faults  []FaultView  // never none
+	Drawn   string       // why the car was drawn, in a sentence; empty: it was chosen
 }
 
 // A BeliefView is one row of "what could be known", in percent.

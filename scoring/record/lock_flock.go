@@ -16,3 +16,17 @@ func lock(f *os.File) error {
 	}
 	return nil
 }
+
+// await waits until no other program holds a file and takes it until it is closed.
+func await(f *os.File) error {
+	for {
+		err := syscall.Flock(int(f.Fd()), syscall.LOCK_EX)
+		if errors.Is(err, syscall.EINTR) {
+			continue
+		}
+		if errors.Is(err, syscall.ENOTSUP) || errors.Is(err, syscall.ENOSYS) || errors.Is(err, syscall.ENOLCK) {
+			return nil // the file system has no locks
+		}
+		return err
+	}
+}

@@ -15,6 +15,17 @@ type Header struct {
 	Job     string `json:"job"`
 	Seed    uint64 `json:"seed"`
 	Library string `json:"library"` // hash of the library the session was played with
+	// For says what the car was drawn for; nil: the learner chose it.
+	For *Purpose `json:"for,omitempty"`
+}
+
+// A Purpose says why a car was drawn. A learner may know after the debrief.
+type Purpose struct {
+	Why    string   `json:"why"`              // a word of the practice or the self-check
+	Causes []string `json:"causes,omitempty"` // that the car was drawn for
+	N      float64  `json:"n,omitempty"`      // the figure that told so
+	Check  string   `json:"check,omitempty"`  // name of the self-check
+	Car    int      `json:"car,omitempty"`    // its place in the self-check, from 1
 }
 
 // A Log is one record open for appending. It is not for use by several

@@ -1,0 +1,69 @@
+package play
+
+import (
+	"strings"
+	"time"
+
+	"evenwear/scoring"
+	"evenwear/scoring/record"
+)
+
+// Result is what the debrief came to, once it is worked out; session is the name
+// it is kept under.
+func (s *Session) Result(session string, now time.Time) (r record.Result, ok bool) {
+	o := s.settled
+	if o == nil {
+		return r, false
+	}
+	r = record.Result{When: now.UTC().Truncate(time.Second), Session: session, Job: s.job.ID, Seed: s.seed, Library: s.desk.Hash(),
+		Said: o.said, Total: o.Marks.Total, Capped: o.Marks.Capped}
+	for _, row := range s.trueRows() {
+		cause, _, _ := strings.Cut(row, "@")
+		r.Truth = append(r.Truth, cause)
+	}
+	for _, m := range o.Marks.Marks {
+		r.Marks = append(r.Marks, record.Figure{ID: m.ID, N: m.Value})
+	}
+	return r, true
+}
+
+// saidByCause is the learner's belief [1] by cause, of all that is above 0.
+func saidByCause(p *scoring.Play) []record.Figure {
+	var list []record.Figure
+	at := map[string]int{}
+	for i, b := range scoring.Spread(p.Counters, p.Prior) {
+		cause, _, _ := strings.Cut(p.Rows[i], "@")
+		if b <= 0 {
+			continue
+		}
+		k, met := at[cause]
+		if !met {
+			k, at[cause] = len(list), len(list)
+			list = append(list, record.Figure{ID: cause})
+		}
+		list[k].N += b
+	}
+	for i := range list {
+		list[i].N = min(list[i].N, 1) // sums of shares round up by a last bit
+	}
+	return list
+}
+
+// sayDrawn is why the car was drawn, in a sentence; nothing when it was chosen.
+func (s *Session) sayDrawn() string {
+	d := s.drawn
+	if d == nil || d.Check != "" {
+		return ""
+	}
+	args := []any{"n", whole(d.N)}
+	for i, name := range []string{"cause", "other"} {
+		if i < len(d.Causes) {
+			said := d.Causes[i]
+			if c := s.desk.lib.Cause(said); c != nil {
+				said = c.Name
+			}
+			args = append(args, name, said)
+		}
+	}
+	return s.words.Say("drawn."+d.Why, args...)
+}
