@@ -60,15 +60,25 @@ func BenchmarkStop(b *testing.B) {
 	}
 }
 
-// BenchmarkHistory: 12 000 km of mixed driving, one wheel faulty.
+// BenchmarkHistory: 12 000 km of mixed driving, one wheel faulty and all four, each
+// in another way. physics has the same of every other cause (BenchmarkDrive there).
 func BenchmarkHistory(b *testing.B) {
+	stuck := [physics.NumWheels]physics.WheelCondition{
+		{PinFriction: [2]float64{385, 385}},
+		{PinFriction: [2]float64{20000, 20000}},
+		{SealFriction: 380, SealRate: 6e6},
+		{PinFriction: [2]float64{20000, 0}},
+	}
 	for _, f := range []struct {
-		name string
-		pin  float64
-	}{{"dry", 250}, {"seized", 20000}} {
+		name   string
+		wheels [physics.NumWheels]physics.WheelCondition
+	}{
+		{"dry", [physics.NumWheels]physics.WheelCondition{{PinFriction: [2]float64{250, 250}}}},
+		{"seized", [physics.NumWheels]physics.WheelCondition{{PinFriction: [2]float64{20000, 20000}}}},
+		{"four", stuck},
+	} {
 		b.Run(f.name, func(b *testing.B) {
-			var cond physics.Condition
-			cond.Wheels[physics.FrontLeft].PinFriction = [2]float64{f.pin, f.pin}
+			cond := physics.Condition{Wheels: f.wheels}
 			for b.Loop() {
 				if _, err := physics.Drive(physicstest.Hatchback(), cond, physics.MixedDuty(), 12000); err != nil {
 					b.Fatal(err)
