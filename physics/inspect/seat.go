@@ -134,7 +134,7 @@ func seatChecks() []Check {
 		{
 			// Pressed with the engine running, the engine stopped, the foot kept: vacuum
 			// that is lost under the foot lets the pedal rise.
-			ID: "assist_kept", Station: Seat, Minutes: 1, Meter: rule(-10, 100),
+			ID: "assist_kept", Station: Seat, Minutes: 1, Meter: rule(-60, 100),
 			Measure: func(w *World, _ physics.Wheel) (float64, error) {
 				return w.cache.risen.get(func() (float64, error) {
 					f := w.foot(true)

@@ -51,7 +51,7 @@ func discChecks() []Check {
 			// stands on the unworn, rusty edge and shows a new disc however far the faces have
 			// worn. It is here because it is what a hurried hand does.
 			ID: "disc_rim", Station: WheelOff, Part: DiscPart, PerWheel: true, Minutes: 0.5,
-			Needs: atWheelOff, Cautions: bareHub, Meter: gauge(25),
+			Needs: atWheelOff, Cautions: bareHub, Meter: gauge(30),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) { return w.Model.RimThickness(wheel), nil },
 		},
 		{

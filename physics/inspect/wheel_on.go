@@ -158,7 +158,7 @@ func wheelOnChecks() []Check {
 			ID: "hub_play", Station: WheelOn, Part: HubPart, PerWheel: true, Minutes: 1,
 			Needs:    []string{"lift@end", "stand@wheel"},
 			Cautions: []string{"caution.not_under_jack"},
-			Meter:    dial(2),
+			Meter:    dial(3),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
 				return w.Model.Condition().Wheels[wheel].BearingPlay, nil
 			},

@@ -188,13 +188,10 @@ func TestOutsideLife(t *testing.T) {
 
 // TestOutsideBalance: up to three quarters of the weight no car's rear wheels lock
 // before its front ones: of the braking force the fronts give more than their share
-// of the load. With anti-lock that is left to it above 0.6.
+// of the load.
 func TestOutsideBalance(t *testing.T) {
 	every(t, func(t *testing.T, spec *physics.Spec) {
 		for _, z := range []float64{0.3, 0.6, 0.75} {
-			if z > 0.6 && spec.Body.AntiLock {
-				continue
-			}
 			m, s := model(t, spec, physics.Condition{})
 			foot, err := m.PedalFor(s, z*physics.Gravity, 10, 500)
 			if err != nil {

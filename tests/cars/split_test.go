@@ -39,7 +39,7 @@ func TestSplitSurface(t *testing.T) {
 			t.Errorf("with the ice on the right it turns with %.1f N·m, want %.1f", r.Yaw, -with.Yaw)
 		}
 		if !spec.Body.AntiLock {
-			return // a reducing valve keeps its dry rear wheel below the peak
+			return // its reducing valve keeps its dry rear wheel below the peak
 		}
 		b := &spec.Body
 		weight := b.Mass * physics.Gravity
