@@ -231,30 +231,45 @@ func (s *stations) known(c *draw.Canvas, y, end float64) float64 {
 	if _, sorted := s.openPart(); sorted {
 		width = brakeRoom
 	}
-	const sign = 30.0 // of a caution, with its room
-	room, facts, n := end-y, 0.0, 0
-	for i := range s.view.Nodes {
-		switch k := &s.view.Nodes[i]; {
-		case strings.HasPrefix(k.ID, "fact_"):
-			facts += draw.SentenceText.LineHeight() * float64(len(s.lines(c, k.Name+": "+k.Value, draw.SentenceText, width)))
-			n++
-		case k.Role == "caution" && s.here(k):
-			facts += draw.SentenceText.LineHeight() * float64(len(s.lines(c, k.Name, draw.SentenceText, width-sign)))
-			n++
+	var st draw.TextStyle
+	var gap float64
+	for _, size := range [...]float64{draw.SentenceText.Size, 14, 13} { // smaller rather than over the news
+		st = draw.SentenceText.At(size)
+		text, n := s.knownHeight(c, st, width)
+		gap = clamp((end-y-text)/max(float64(n), 1), 0, 8)
+		if y+text <= end {
+			break
 		}
 	}
-	gap := clamp((room-facts)/max(float64(n), 1), 0, 8)
 	for i := range s.view.Nodes {
 		k := &s.view.Nodes[i]
 		switch {
 		case strings.HasPrefix(k.ID, "fact_"):
-			y = c.Paragraph(draw.Pt{X: 274, Y: y}, draw.SentenceText, c.Theme.Ink, k.Name+": "+k.Value, width).Y + gap
+			y = c.Paragraph(draw.Pt{X: 274, Y: y}, st, c.Theme.Ink, k.Name+": "+k.Value, width).Y + gap
 		case k.Role == "caution" && s.here(k):
 			c.Triangle(draw.Pt{X: 284, Y: y + 3}, 15)
-			y = c.Paragraph(draw.Pt{X: 302, Y: y}, draw.SentenceText, c.Theme.Ink, k.Name, width-sign).Y + gap
+			y = c.Paragraph(draw.Pt{X: 302, Y: y}, st, c.Theme.Ink, k.Name, width-cautionSign).Y + gap
 		}
 	}
 	return y - gap
+}
+
+const cautionSign = 30.0 // [unit] width of the sign with its room
+
+// knownHeight is how high the text of [stations.known] is without gaps, and of how
+// many pieces.
+func (s *stations) knownHeight(c *draw.Canvas, st draw.TextStyle, width float64) (height float64, pieces int) {
+	for i := range s.view.Nodes {
+		switch k := &s.view.Nodes[i]; {
+		case strings.HasPrefix(k.ID, "fact_"):
+			height += st.LineHeight() * float64(len(s.lines(c, k.Name+": "+k.Value, st, width)))
+			pieces++
+		case k.Role == "caution" && s.here(k):
+			height += st.LineHeight() * float64(len(s.lines(c, k.Name, st, width-cautionSign)))
+			pieces++
+		}
+	}
+	return height, pieces
 }
 
 // helpText says how the sheet is used.
