@@ -7,6 +7,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"sync"
 
 	"evenwear/game/play"
@@ -192,7 +193,7 @@ func (s *stage) play(ctx context.Context, l *learner.Learner, number int) (Resul
 		}
 	}
 	p.ModelBits = full.Final.Bits(s.Truth()...)
-	if err := s.end(p, l, belief, due, luck); err != nil {
+	if err := s.end(p, l, post, belief, due, luck); err != nil {
 		return Result{}, err
 	}
 	m, err := scoring.MarkPlay(p)
@@ -221,8 +222,20 @@ func addsUp(belief []float64) error {
 	return nil
 }
 
+// severity is the likeliest of a row by what was read, of cars with that fault only.
+func (s *stage) severity(post *evidence.Posterior, row string) string {
+	best, most := "", -1.0
+	for h, b := range post.Hypotheses() {
+		if x := &s.Table().Problem().Hypotheses[h]; x.Row == row && x.Also.Row == "" && b.P > most {
+			_, best, _ = strings.Cut(x.ID, "#")
+			most = b.P
+		}
+	}
+	return best
+}
+
 // end is what a learner does about the car and how carefully.
-func (s *stage) end(p *scoring.Play, l *learner.Learner, belief []float64, due int, luck *rand.Rand) error {
+func (s *stage) end(p *scoring.Play, l *learner.Learner, post *evidence.Posterior, belief []float64, due int, luck *rand.Rand) error {
 	for range due {
 		p.Cautions = append(p.Cautions, scoring.Caution{ID: "caution", Kept: luck.Float64() < cautious+(1-cautious)*l.Skill})
 	}
@@ -232,7 +245,7 @@ func (s *stage) end(p *scoring.Play, l *learner.Learner, belief []float64, due i
 		chosen, release = s.Referral(), scoring.ReleaseCarried
 	}
 	for _, row := range rows {
-		cure, err := s.Cure(s.rows[row])
+		cure, err := s.Cure(s.rows[row], s.severity(post, s.rows[row]))
 		if err != nil {
 			return err
 		}

@@ -104,7 +104,7 @@ func (s *stage) expected(counters []int, belief []float64) float64 {
 // evenRemainders tells that two spreads lie as far from a belief: largest
 // remainders that are equal may fall to either row.
 func evenRemainders(a, b []int, belief []float64) bool {
-	return math.Abs(scoring.Brier(scoring.Shares(a), belief)-scoring.Brier(scoring.Shares(b), belief)) < 1e-12
+	return math.Abs(scoring.Brier(scoring.Shares(a), belief)-scoring.Brier(scoring.Shares(b), belief)) < 1e-10
 }
 
 func likeliest(belief []float64, n int) []int {

@@ -24,7 +24,7 @@ type Case struct {
 	scales *scales
 
 	mu    sync.Mutex
-	cures map[string]*cure // by row
+	cures map[string]*cure // by row and severity
 }
 
 // An answer is what a check shows without noise [SI]; measured at most once.
@@ -154,40 +154,39 @@ func (c *Case) Referral() []string {
 }
 
 // Cure is the least work that mends a car of this kind in which a row is true, as
-// somebody chooses it who believes that row: the severity that is likeliest, the
-// use that is to be expected. It is a referral where nothing else mends.
-func (c *Case) Cure(row string) ([]string, error) {
+// somebody chooses it who believes that row at a severity, and the use that is to
+// be expected. It is a referral where nothing else mends.
+func (c *Case) Cure(row, severity string) ([]string, error) {
+	key := row + "#" + severity
 	c.mu.Lock()
-	k := c.cures[row]
+	k := c.cures[key]
 	if k == nil {
 		k = &cure{}
-		c.cures[row] = k
+		c.cures[key] = k
 	}
 	c.mu.Unlock()
-	k.once.Do(func() { k.chosen, k.err = c.cure(row) })
+	k.once.Do(func() { k.chosen, k.err = c.cure(row, severity) })
 	return k.chosen, k.err
 }
 
-func (c *Case) cure(row string) ([]string, error) {
+func (c *Case) cure(row, severity string) ([]string, error) {
 	d := c.s.desk
 	id, at, _ := strings.Cut(row, "@")
 	cause := d.lib.Cause(id)
 	if cause == nil {
 		return nil, fmt.Errorf("there is no cause %q", short(id))
 	}
-	likely := 0
-	for i, v := range cause.Severities {
-		if v.Weight > cause.Severities[likely].Weight {
-			likely = i
-		}
+	bad := cause.Severity(severity)
+	if bad == nil {
+		return nil, fmt.Errorf("%s has no severity %q", id, short(severity))
 	}
-	bad := cause.Severities[likely]
 	if cause.Healthy && len(bad.Start)+len(bad.End) == 0 {
 		return nil, nil
 	}
-	job := &scenarios.Job{ID: row, Car: c.s.job.Car, Driven: scenarios.Vary(c.told, nil), Minutes: c.s.job.Minutes}
-	job.Faults = []scenarios.Fault{{Cause: cause, Place: scenarios.Place(at), Severity: bad, SinceKm: since(cause, job.Driven, nil)}}
-	s := &Session{desk: d, words: d.words, job: job}
+	job := *c.s.job
+	job.ID, job.Driven, job.Claims = row, scenarios.Vary(c.told, nil), nil
+	job.Faults = []scenarios.Fault{{Cause: cause, Place: scenarios.Place(at), Severity: *bad, SinceKm: since(cause, job.Driven, nil)}}
+	s := &Session{desk: d, words: d.words, job: &job}
 	var err error
 	if s.found, err = buildWorld(job.Car, job.Driven, job.Faults); err != nil {
 		return nil, err

@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"evenwear/assets"
@@ -59,17 +60,21 @@ func TestCaseShows(t *testing.T) {
 // TestCures: what somebody does who believes a row.
 func TestCures(t *testing.T) {
 	_, c := laidOut(t, "warm_wheel")
-	for row, want := range map[string][]string{
-		"pins_dry@front_left":     {"clean_pins_silicone@front_left"},
-		"honestly_worn@car":       nil,
-		"joint_weeping@rear_left": {"renew_joint@rear_left"},
+	for id, want := range map[string][]string{
+		"pins_dry@front_left#heavy":    {"clean_pins_silicone@front_left"},
+		"honestly_worn@car#sound":      nil,
+		"joint_weeping@rear_left#damp": {"renew_joint@rear_left"},
 	} {
-		if got, err := c.Cure(row); err != nil || !slices.Equal(got, want) {
-			t.Errorf("%s: %v, %v; want %v", row, got, err, want)
+		row, severity, _ := strings.Cut(id, "#")
+		if got, err := c.Cure(row, severity); err != nil || !slices.Equal(got, want) {
+			t.Errorf("%s: %v, %v; want %v", id, got, err, want)
 		}
 	}
-	if _, err := c.Cure("bad_luck@car"); err == nil {
+	if _, err := c.Cure("bad_luck@car", "heavy"); err == nil {
 		t.Error("a cause that is not there has a cure")
+	}
+	if _, err := c.Cure("pins_dry@front_left", "no_such"); err == nil {
+		t.Error("a severity that is not there has a cure")
 	}
 }
 
@@ -83,7 +88,7 @@ func TestCaseDecides(t *testing.T) {
 	if err := c.Weigh(t.Context()); err != nil {
 		t.Fatal(err)
 	}
-	cure, err := c.Cure(c.Truth()[0])
+	cure, err := c.Cure(c.Truth()[0], c.s.job.Faults[0].Severity.ID)
 	if err != nil {
 		t.Fatal(err)
 	}
