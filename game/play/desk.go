@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"hash/fnv"
-	"strings"
 	"sync"
 
 	"evenwear/physics"
@@ -48,7 +47,7 @@ func (d *Desk) job(id string) (*scenarios.Job, error) {
 	for i, j := range d.lib.Jobs {
 		known[i] = j.ID
 	}
-	return nil, fmt.Errorf("%q: %w; there are %s, and unseen ones such as %s", short(id), ErrNoJob, strings.Join(known, ", "), scenarios.DrawnID(1234, scenarios.Fair))
+	return nil, fmt.Errorf("%q: %w; %s; unseen ones are named as in %s", short(id), ErrNoJob, scenarios.NearestWords(id, known), scenarios.DrawnID(1234, scenarios.Fair))
 }
 
 // Title is a few words for a job, or its id when there is no such job.

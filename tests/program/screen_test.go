@@ -20,6 +20,7 @@ import (
 	"evenwear/game/scene/scenetest"
 	"evenwear/game/widget"
 	"evenwear/game/window/windowtest"
+	"evenwear/scenarios"
 	"evenwear/scoring/record"
 )
 
@@ -58,6 +59,13 @@ func newMirror(t *testing.T, screen windowtest.Screen, dir string) *mirror {
 		return scene.NewJob(a, still{s}, nil), nil
 	}
 	cover := scene.Cover{Bench: func(*scene.App) (scene.Scene, error) { return nil, fmt.Errorf("the bench was pressed") }}
+	elsewhere := func(*scene.App) (scene.Scene, error) { return nil, fmt.Errorf("a lesson or an unseen car was pressed") }
+	for _, l := range desk.Library().Lessons {
+		cover.Lessons = append(cover.Lessons, scene.Offer{Name: l.Title, Detail: words.Say("cover.lesson_steps", "steps", len(l.Steps)), Open: elsewhere})
+	}
+	for _, ease := range scenarios.Eases {
+		cover.Jobs = append(cover.Jobs, scene.Offer{Name: words.Say("cover.unseen_" + string(ease)), Detail: words.Say("cover.unseen"), Open: elsewhere})
+	}
 	for _, j := range desk.Library().Jobs {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: j.Title, Detail: words.Say("cover.job_minutes", "minutes", j.Minutes),
 			Open: func(a *scene.App) (scene.Scene, error) {
