@@ -16,8 +16,8 @@ func (ch *Change) apply(spec *physics.Spec, cond *physics.Condition, p Place, pa
 	case AtMost:
 		ch.leave(spec, cond, p)
 		return nil
-	case StandsAt:
-		vesselAt(ch.Path).fill(spec, cond, ch.Value)
+	case StandsAt, FillTo, DrawTo:
+		vesselAt(ch.Path).move(ch.Op, spec, cond, ch.Value)
 		return nil
 	}
 	fs, err := p.at(spec, ch.Path)
@@ -118,7 +118,7 @@ func (f *Fault) MakeGood(spec *physics.Spec, cond *physics.Condition) error {
 			case AtMost:
 				list[i].restore(spec, cond, f.Place)
 				continue
-			case StandsAt:
+			case StandsAt, FillTo, DrawTo:
 				v := vesselAt(list[i].Path)
 				v.fill(spec, cond, v.rest)
 				continue

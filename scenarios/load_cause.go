@@ -88,10 +88,10 @@ func places(o *object) []Place {
 }
 
 // changes reads what is done to the condition: under set, add, scale, at_least,
-// at_most and stands_at paths with their numbers, and pour_to: max.
+// at_most, stands_at, fill_to and draw_to paths with their numbers, and pour_to: max.
 func changes(o *object, at []Place) []Change {
 	var out []Change
-	for _, op := range []Op{Set, AtLeast, AtMost, Add, Scale, StandsAt} {
+	for _, op := range []Op{Set, AtLeast, AtMost, Add, Scale, StandsAt, FillTo, DrawTo} {
 		n := o.get(string(op))
 		if n == nil {
 			continue
@@ -108,8 +108,8 @@ func changes(o *object, at []Place) []Change {
 			switch op {
 			case AtMost:
 				ch, ok = leaves(o.r, k, m.vals[i], m.path)
-			case StandsAt:
-				ch, ok = stands(o.r, k, m.vals[i], m.path)
+			case StandsAt, FillTo, DrawTo:
+				ch, ok = stands(o.r, op, k, m.vals[i], m.path)
 			default:
 				ch, ok = change(o.r, op, k, m.vals[i], m.path, at)
 			}

@@ -149,7 +149,7 @@ func (s *shape) schema() map[string]any {
 // noteChanges notes every path of the condition that a change may write.
 func noteChanges(s *shape, op Op) {
 	switch op {
-	case StandsAt:
+	case StandsAt, FillTo, DrawTo:
 		for _, v := range vessels {
 			s.key(v.key).number(v.least, mostStand, "of the way from MIN to MAX")
 		}

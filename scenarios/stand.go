@@ -9,8 +9,8 @@ import (
 )
 
 // A vessel under the bonnet is filled to where its fluid stands between its
-// marks, cold: MIN 0, MAX 1. Only [StandsAt] says so; it means the same of every
-// car, however much lies between the marks.
+// marks, cold: MIN 0, MAX 1. Only [StandsAt], [FillTo] and [DrawTo] say so; they
+// mean the same of every car, however much lies between the marks.
 type vessel struct {
 	key      string
 	least    float64 // [1]
@@ -34,6 +34,19 @@ func (v *vessel) fill(spec *physics.Spec, cond *physics.Condition, to float64) {
 	*v.added(&cond.Vessels) = float64((to - 1) * v.minToMax(&spec.Vessels))
 }
 
+// move does what an operation says: fill up, draw off, or either.
+func (v *vessel) move(op Op, spec *physics.Spec, cond *physics.Condition, to float64) {
+	was := *v.added(&cond.Vessels)
+	v.fill(spec, cond, to)
+	at := v.added(&cond.Vessels)
+	if op == FillTo {
+		*at = max(*at, was)
+	}
+	if op == DrawTo {
+		*at = min(*at, was)
+	}
+}
+
 // vesselAt finds a vessel by its key; nil when there is none.
 func vesselAt(key string) *vessel {
 	for i := range vessels {
@@ -45,7 +58,7 @@ func vesselAt(key string) *vessel {
 }
 
 // stands reads where a fluid stands.
-func stands(r *reader, key, val *yaml.Node, path string) (Change, bool) {
+func stands(r *reader, op Op, key, val *yaml.Node, path string) (Change, bool) {
 	path += "." + clip(key.Value)
 	v := vesselAt(key.Value)
 	if v == nil {
@@ -57,5 +70,5 @@ func stands(r *reader, key, val *yaml.Node, path string) (Change, bool) {
 		return Change{}, false
 	}
 	to, ok := r.number(val, path, "of the way from MIN to MAX", v.least, mostStand)
-	return Change{Op: StandsAt, Path: key.Value, Value: to}, ok
+	return Change{Op: op, Path: key.Value, Value: to}, ok
 }

@@ -142,6 +142,8 @@ const (
 	AtLeast  Op = "at_least"  // raise to this, never lower
 	AtMost   Op = "at_most"   // wear a part until no more than this is left of it; see left.go
 	StandsAt Op = "stands_at" // fill a vessel under the bonnet, or let it run down, to there; see stand.go
+	FillTo   Op = "fill_to"   // the same, but only up
+	DrawTo   Op = "draw_to"   // the same, but only down
 	Pour     Op = "pour"      // fill the reservoir to MAX
 )
 
