@@ -40,7 +40,7 @@ func libraryProblem(t testing.TB, lib *scenarios.Library, job string, built *ato
 }
 
 // grown is a library with at least n hypotheses: its own causes, and copies of them
-// whose numbers are some per cent greater, in the order of the library.
+// whose numbers are some per cent smaller, in the order of the library.
 func grown(lib *scenarios.Library, n int) *scenarios.Library {
 	big, have := *lib, 0
 	count := func(c *scenarios.Cause) int { return len(c.Places) * len(c.Severities) }
@@ -61,7 +61,7 @@ func grown(lib *scenarios.Library, n int) *scenarios.Library {
 				for _, list := range []*[]scenarios.Change{&s.Start, &s.End} {
 					*list = slices.Clone(*list)
 					for k := range *list {
-						(*list)[k].Value *= 1 + 0.06*float64(copies)
+						(*list)[k].Value *= 1 - 0.06*float64(copies)
 					}
 				}
 			}

@@ -144,12 +144,14 @@ func (w *rowWork) foretold(probes []int, tolerance float64) bool {
 
 // still is by how much [unit of the meter] a check may move and count as not
 // moving: a quarter of a third of a division, which is what a reduced experiment
-// may err; for words a quarter of what moves no word's probability by more than 0.05.
+// may err, and no less than a 16th of how far one reading lies off, which adds a
+// 256th to its variance.
 func still(m *inspect.Meter) float64 {
+	off := math.Sqrt(float64(m.Sigma*m.Sigma)+float64(m.Bias*m.Bias)) / 16
 	if len(m.Words) > 0 {
-		return m.Sigma / 8 / 4 // a normal's density is at most 0.4/σ
+		return off
 	}
-	return m.Division / 3 / 4
+	return max(m.Division/3/4, off)
 }
 
 // value is a check's answer at a point, made once. The error is only that it
