@@ -36,17 +36,20 @@ func (r *recorded) View() *play.View {
 	return v
 }
 
-// results are what debriefs came to in a folder; what is damaged is told.
-func results(dir string) ([]record.Result, error) {
+// results are what debriefs came to in a folder; tell is told what is damaged.
+func results(dir string, tell func(error)) ([]record.Result, error) {
 	list, damaged, err := record.Results(dir)
 	if err != nil {
 		return nil, unkept(dir, err)
 	}
 	for _, d := range damaged {
-		fmt.Fprintln(os.Stderr, "game:", d)
+		tell(d)
 	}
 	return list, nil
 }
+
+// aloud tells what is damaged to whoever sits at a terminal.
+func aloud(err error) { fmt.Fprintln(os.Stderr, "game:", err) }
 
 type recordsCmd struct{}
 
@@ -55,7 +58,7 @@ func (recordsCmd) Run(c *cli) error {
 	if err != nil {
 		return err
 	}
-	list, err := results(dir)
+	list, err := results(dir, aloud)
 	if err != nil {
 		return err
 	}

@@ -2,8 +2,6 @@ package main
 
 import (
 	"context"
-	"crypto/rand"
-	"encoding/binary"
 	"errors"
 	"fmt"
 	"os"
@@ -20,7 +18,7 @@ import (
 var workers = max(1, runtime.NumCPU()-1)
 
 type termCmd struct {
-	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list; unseen, unseen_gentle or unseen_hard: a car nobody wrote down."`
+	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list; unseen, unseen_gentle or unseen_hard: a car nobody wrote down; practise: the car that you need next."`
 	Seed   uint64 `help:"Luck of the readings; without one, any."`
 	Resume string `help:"Go on with this kept session." placeholder:"NAME"`
 	Bench  bool   `help:"The bench instead of a job."`
@@ -88,7 +86,14 @@ func (t *termCmd) open(desk *play.Desk, dir string) (*play.Kept, error) {
 		}
 		job = desk.Library().Jobs[0].ID
 	}
-	if id, ok, err := unseen(dir, job); err != nil {
+	var drawn *record.Purpose
+	if job == practiseWord {
+		c, err := nextCar(desk.Library(), dir, aloud)
+		if err != nil {
+			return nil, err
+		}
+		job, drawn = c.Job, &c.For
+	} else if id, ok, err := unseen(dir, job); err != nil {
 		return nil, err
 	} else if ok {
 		job = id
@@ -100,7 +105,7 @@ func (t *termCmd) open(desk *play.Desk, dir string) (*play.Kept, error) {
 	if err != nil {
 		return nil, err
 	}
-	k, err := s.Keep(dir)
+	k, err := s.KeepFor(dir, drawn)
 	if err != nil {
 		return nil, unkept(dir, err)
 	}
@@ -124,9 +129,7 @@ const seeds = 90000
 
 // anySeed is small enough to be read out loud.
 func anySeed() uint64 {
-	var b [8]byte
-	rand.Read(b[:])
-	return binary.LittleEndian.Uint64(b[:])%seeds + 10000
+	return luck()%seeds + 10000
 }
 
 // typed reports whether somebody types: a pipe needs no prompt.

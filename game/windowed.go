@@ -71,16 +71,24 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 			k.Close()
 		})
 	}
-	begin := func(a *scene.App, job string) (scene.Scene, error) {
+	begin := func(a *scene.App, job string, drawn *record.Purpose) (scene.Scene, error) {
 		s, err := desk.Open(job, anySeed())
 		if err != nil {
 			return nil, err
 		}
-		k, err := s.Keep(dir)
+		k, err := s.KeepFor(dir, drawn)
 		if err != nil {
 			return nil, unkept(dir, err)
 		}
 		return show(a, k), nil
+	}
+	cover.Practise = func(a *scene.App) (scene.Scene, error) {
+		var damaged error
+		next, err := nextCar(desk.Library(), dir, func(err error) { damaged = err })
+		if err = errors.Join(err, damaged); err != nil {
+			return nil, err // what is damaged is told once: the next press goes on
+		}
+		return begin(a, next.Job, &next.For)
 	}
 	for _, l := range desk.Library().Lessons {
 		cover.Lessons = append(cover.Lessons, scene.Offer{Name: l.Title, Detail: words.Say("cover.lesson_steps", "steps", len(l.Steps)),
@@ -99,12 +107,12 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 				if err != nil {
 					return nil, err
 				}
-				return begin(a, id)
+				return begin(a, id, nil)
 			}})
 	}
 	for _, j := range desk.Library().Jobs {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: j.Title, Detail: words.Say("cover.job_minutes", "minutes", j.Minutes),
-			Open: func(a *scene.App) (scene.Scene, error) { return begin(a, j.ID) }})
+			Open: func(a *scene.App) (scene.Scene, error) { return begin(a, j.ID, nil) }})
 	}
 	if _, err := record.List(dir); err != nil {
 		return cover, unkept(dir, err)

@@ -7,7 +7,7 @@ import (
 	"evenwear/physics"
 )
 
-func library(t *testing.T) *Library {
+func library(t testing.TB) *Library {
 	t.Helper()
 	lib, err := Embedded()
 	if err != nil {

@@ -118,14 +118,27 @@ func (l *Library) cannot(w Wish) string {
 	return ""
 }
 
-// one draws a car; why says in a few words what is wrong with it.
-func (l *Library) one(w Wish, rng *rand.Rand) (j *Job, why string) {
+// FirstTruth is the causes of the first car that Draw tries, without building it.
+// Draw throws a car away that cannot stand and tries the next: hold what it gives
+// against [Library.Truth]. A wish that cannot be has none.
+func (l *Library) FirstTruth(seed uint64, w Wish) []string {
+	if w.Ease == "" {
+		w.Ease = Fair
+	}
+	if l.cannot(w) != "" {
+		return nil
+	}
+	j, _ := l.sketch(w, rand.New(rand.NewPCG(seed, w.number())))
+	return l.Truth(j)
+}
+
+// sketch draws a car's use and its truth; sound tells that nothing is wrong.
+func (l *Library) sketch(w Wish, rng *rand.Rand) (j *Job, sound bool) {
 	j = &Job{Minutes: drawnMin, Car: l.Cars[rng.IntN(len(l.Cars))]}
 	if w.Car != "" {
 		j.Car = l.Car(w.Car)
 	}
 	j.Driven = l.drawDriven(w.Ease, rng, j)
-	sound := false
 	if len(w.Causes) == 0 && rng.Float64() < l.PairShare {
 		j.Faults = l.drawCouple(j.Driven.PadsKm, rng)
 		j.Minutes += drawnMore
@@ -136,6 +149,12 @@ func (l *Library) one(w Wish, rng *rand.Rand) (j *Job, why string) {
 		}
 		sound = cause.Healthy
 	}
+	return j, sound
+}
+
+// one draws a car; why says in a few words what is wrong with it.
+func (l *Library) one(w Wish, rng *rand.Rand) (j *Job, why string) {
+	j, sound := l.sketch(w, rng)
 	spec := &j.Car.Spec
 	cond, err := Build(spec, j.Driven, j.Faults)
 	if err != nil {

@@ -173,3 +173,35 @@ func TestDrawnID(t *testing.T) {
 		}
 	}
 }
+
+// TestFirstTruth: what is told of a car before it is built is so unless the car
+// is thrown away; a wish that cannot be has no truth.
+func TestFirstTruth(t *testing.T) {
+	lib := library(t)
+	agree := 0
+	for seed := range uint64(24) {
+		w := Wish{Ease: Eases[seed%3]}
+		j, thrown := lib.draw(seed, w)
+		if j == nil || len(thrown) > 0 {
+			continue
+		}
+		agree++
+		if got, want := lib.FirstTruth(seed, w), lib.Truth(j); !slices.Equal(got, want) || len(got) == 0 {
+			t.Errorf("seed %d: %v is told, %v is drawn", seed, got, want)
+		}
+	}
+	if agree < 12 {
+		t.Errorf("only %d of 24 cars stand at once", agree)
+	}
+	if got := lib.FirstTruth(1, Wish{Causes: []string{"no_such_cause"}}); got != nil {
+		t.Errorf("an unknown cause gives %v", got)
+	}
+}
+
+// BenchmarkFirstTruth is what a seed costs whose car is not built.
+func BenchmarkFirstTruth(b *testing.B) {
+	lib := library(b)
+	for i := range b.N {
+		lib.FirstTruth(uint64(i), Wish{})
+	}
+}

@@ -37,6 +37,19 @@ func (l *Library) Worn() *Cause {
 	return nil
 }
 
+// Truth is the ids of the causes in a job's car; of a car with nothing wrong, the
+// cause that says so.
+func (l *Library) Truth(j *Job) []string {
+	var list []string
+	for i := range j.Faults {
+		list = append(list, j.Faults[i].Cause.ID)
+	}
+	if c := l.Worn(); len(list) == 0 && c != nil {
+		list = []string{c.ID}
+	}
+	return list
+}
+
 // Remedy returns the remedy with this id, or nil.
 func (l *Library) Remedy(id string) *Remedy {
 	return byID(l.Remedies, id, func(r *Remedy) string { return r.ID })

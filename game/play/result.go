@@ -16,11 +16,7 @@ func (s *Session) Result(session string, now time.Time) (r record.Result, ok boo
 		return r, false
 	}
 	r = record.Result{When: now.UTC().Truncate(time.Second), Session: session, Job: s.job.ID, Seed: s.seed, Library: s.desk.Hash(),
-		Said: o.said, Total: o.Marks.Total, Capped: o.Marks.Capped}
-	for _, row := range s.trueRows() {
-		cause, _, _ := strings.Cut(row, "@")
-		r.Truth = append(r.Truth, cause)
-	}
+		For: s.drawn, Truth: s.desk.lib.Truth(s.job), Said: o.said, Total: o.Marks.Total, Capped: o.Marks.Capped}
 	for _, m := range o.Marks.Marks {
 		r.Marks = append(r.Marks, record.Figure{ID: m.ID, N: m.Value})
 	}

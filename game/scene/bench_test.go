@@ -42,7 +42,8 @@ func TestBenchPictures(t *testing.T) {
 func TestCoverPicture(t *testing.T) {
 	like := testApp(t, false)
 	a := NewApp(Options{Words: like.words, Fonts: like.fonts, Cover: Cover{
-		Bench:  func(*App) (Scene, error) { return nil, nil },
+		Bench:    func(*App) (Scene, error) { return nil, nil },
+		Practise: func(*App) (Scene, error) { return nil, nil }, SelfCheck: func(*App) (Scene, error) { return nil, nil },
 		Resume: func() *Offer { return &Offer{Name: "A long pedal after the holiday, 24 minutes spent"} },
 		Jobs: []Offer{{Name: "It pulls to the right when I brake", Detail: "compact hatchback"},
 			{Name: "The pedal goes down further than it did before the summer, and the fluid is low again", Detail: "light delivery van"}},

@@ -8,10 +8,12 @@ import (
 // A Cover is what the first sheet offers. Each Open returns the scene to show;
 // its error is a sentence that stands on the cover.
 type Cover struct {
-	Bench   func(*App) (Scene, error)
-	Resume  func() *Offer // the session cut off last, asked for whenever the cover is shown; nil: none
-	Jobs    []Offer
-	Lessons []Offer
+	Bench     func(*App) (Scene, error)
+	Practise  func(*App) (Scene, error) // the car that the learner needs next
+	SelfCheck func(*App) (Scene, error) // ten unseen cars without a hint
+	Resume    func() *Offer             // the session cut off last, asked for whenever the cover is shown; nil: none
+	Jobs      []Offer
+	Lessons   []Offer
 }
 
 // An Offer is one line of the cover.
@@ -94,6 +96,8 @@ func (v *cover) layout() {
 	}
 	o := &v.offers
 	add("bench", "B", o.Bench == nil, false, func() { v.open(o.Bench) })
+	add("practise", "P", o.Practise == nil, false, func() { v.open(o.Practise) })
+	add("selfcheck", "S", o.SelfCheck == nil, false, func() { v.open(o.SelfCheck) })
 	add("resume", "R", v.resume == nil, false, func() { v.open(v.resume.Open) })
 	y += 24
 	add("slate", themeKey, false, v.app.theme == draw.Slate, v.app.SwapTheme)

@@ -210,6 +210,9 @@ func (s *debrief) drawHead(c *draw.Canvas) {
 		}
 		sentence = s.words.Say("debrief_sheet.sentence", "job", sentence, "truth", d.Truth, "n", n)
 	}
+	if n := node(s.job.view, "unkept"); n != nil {
+		sentence = n.Name
+	}
 	s.head(c, s.word("debrief_sheet.name"), sentence, 1146)
 }
 
@@ -230,7 +233,12 @@ func (s *debrief) drawLeft(c *draw.Canvas) {
 	}
 }
 
-func (s *debrief) drawFoot(*draw.Canvas) {}
+// drawFoot tells why the car was drawn, above the keys.
+func (s *debrief) drawFoot(c *draw.Canvas) {
+	if d := s.v(); d != nil && d.Drawn != "" {
+		c.Text(draw.Pt{X: 29, Y: 647}, draw.SmallText, c.Theme.Ink, fit(c, s.lettering, d.Drawn, draw.SmallText, 754))
+	}
+}
 
 // Advance does nothing: the job asks how far the debrief is.
 func (s *debrief) Advance(int) {}

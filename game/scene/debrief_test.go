@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"evenwear/game/draw/drawtest"
+	"evenwear/game/play"
 )
 
 // played is the debrief most tests are made on.
@@ -47,4 +48,15 @@ func TestDebriefPictures(t *testing.T) {
 			drawtest.Golden(t, x.name, img)
 		})
 	}
+}
+
+// TestDebriefOfADrawnCar: why a car was drawn stands above the keys; that the
+// result could not be kept stands at the head.
+func TestDebriefOfADrawnCar(t *testing.T) {
+	a, s, g := shownDebrief(t, played, false)
+	g.view.Debrief.Drawn = words(t).Say("drawn.pair", "cause", "one guide pin seized", "n", "37", "other", "the piston corroded in its bore")
+	g.view.Nodes = append(g.view.Nodes, play.Node{ID: "unkept", Role: "caution", Name: words(t).Say("records.unkept", "why", "no space left on device")})
+	s.job.refresh()
+	img, _ := a.Draw()
+	drawtest.Golden(t, "debrief-drawn", img)
 }

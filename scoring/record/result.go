@@ -19,6 +19,7 @@ type Result struct {
 	Job     string    `json:"job"`
 	Seed    uint64    `json:"seed"`
 	Library string    `json:"library"`          // hash of the library the session was played with
+	For     *Purpose  `json:"for,omitempty"`    // what the car was drawn for; nil: it was chosen
 	Truth   []string  `json:"truth"`            // causes that were in the car
 	Said    []Figure  `json:"said"`             // belief by cause [1], of those above 0
 	Total   float64   `json:"total"`            // of 100

@@ -1,0 +1,135 @@
+package practice
+
+import (
+	"errors"
+	"math/rand/v2"
+	"slices"
+	"time"
+
+	"evenwear/scenarios"
+	"evenwear/scoring/record"
+)
+
+// Why a car was drawn.
+const (
+	Gentle = "gentle" // little is known of the learner: a car that is plain to find
+	Paired = "pair"   // of the two causes mixed up most
+	Due    = "due"    // of a cause that comes back by the schedule
+	New    = "new"    // of a cause not met yet
+	Any    = "any"    // as cars come
+)
+
+const (
+	gentleCars = 3     // a learner's first cars are gentle
+	seedLeast  = 10000 // seeds are five figures, to be read out loud
+	seeds      = 90000
+	mostSeeds  = 20000 // tried for one wish; the rarest cause is met once in some 600
+	mostBuilt  = 20    // cars built for one wish
+)
+
+// A Choice is the car to be played next.
+type Choice struct {
+	Job string // id of a drawn car
+	For record.Purpose
+}
+
+// a wish is causes one of which is to be the truth; none: any.
+type wish struct {
+	why    string
+	causes []string
+	n      float64 // the figure that told so
+}
+
+// ErrNoCar says that no car is left that was never played here.
+var ErrNoCar = errors.New("no car is left to draw that was not played here; forget some sessions, as game list shows them")
+
+// Next chooses the next car of a library from what a learner's debriefs came to:
+// their first three are gentle; after that a third of the turns each begins with
+// the pair mixed up most, with what is longest due, and with what was not met
+// yet, and takes the next of these where one has nothing. Causes that the library
+// does not have are passed over. played are ids of jobs that must not come again,
+// beside those of the history. The same arguments give the same car.
+func Next(lib *scenarios.Library, history []record.Result, played map[string]bool, now time.Time, luck uint64) (Choice, error) {
+	rng := rand.New(rand.NewPCG(luck, uint64(len(history))))
+	ease := scenarios.Fair
+	var wishes []wish
+	if len(history) < gentleCars {
+		ease = scenarios.Gentle
+		wishes = []wish{{why: Gentle}}
+	} else {
+		wishes = wanted(lib, history, now)
+	}
+	taken := func(id string) bool {
+		return played[id] || slices.ContainsFunc(history, func(r record.Result) bool { return r.Job == id })
+	}
+	for _, w := range append(wishes, wish{why: Any}) {
+		if c, ok := find(lib, w, ease, taken, rng); ok {
+			return c, nil
+		}
+	}
+	return Choice{}, ErrNoCar
+}
+
+// wanted is what a learner with a history should meet, the first first.
+func wanted(lib *scenarios.Library, history []record.Result, now time.Time) []wish {
+	known := func(cause string) bool { return lib.Cause(cause) != nil }
+	var turns [3][]wish
+	table := Confused(history)
+	if p, ok := table.Worst(known); ok {
+		turns[0] = []wish{{Paired, []string{p.True, p.Said}, 100 * p.Belief}}
+	}
+	cards := Cards(history)
+	cards = slices.DeleteFunc(cards, func(c Card) bool { return !known(c.Cause) })
+	met := map[string]bool{}
+	for _, c := range cards {
+		met[c.Cause] = true
+	}
+	slices.SortStableFunc(cards, func(a, b Card) int { return a.Due.Compare(b.Due) })
+	if len(cards) > 0 && !cards[0].Due.After(now) {
+		days := now.Sub(cards[0].Met).Hours() / 24
+		turns[1] = []wish{{Due, []string{cards[0].Cause}, float64(int(days + 0.5))}}
+	}
+	var fresh []string
+	for _, c := range lib.Causes {
+		if !met[c.ID] {
+			fresh = append(fresh, c.ID)
+		}
+	}
+	if len(fresh) > 0 {
+		turns[2] = []wish{{New, fresh, 0}}
+	}
+	first := len(history) % len(turns)
+	return slices.Concat(turns[first], turns[(first+1)%3], turns[(first+2)%3])
+}
+
+// find tries seeds, without building their cars, until the truth is as wished.
+func find(lib *scenarios.Library, w wish, ease scenarios.Ease, taken func(string) bool, rng *rand.Rand) (Choice, bool) {
+	fits := func(truth []string) bool {
+		return len(w.causes) == 0 || slices.ContainsFunc(truth, func(c string) bool { return slices.Contains(w.causes, c) })
+	}
+	built := 0
+	for range mostSeeds {
+		seed := seedLeast + rng.Uint64N(seeds)
+		id := scenarios.DrawnID(seed, ease)
+		if taken(id) || !fits(lib.FirstTruth(seed, scenarios.Wish{Ease: ease})) {
+			continue
+		}
+		if built++; built > mostBuilt {
+			break
+		}
+		job, err := lib.Draw(seed, scenarios.Wish{Ease: ease})
+		if err != nil {
+			continue
+		}
+		truth := lib.Truth(job) // another, when the first car was thrown away
+		if !fits(truth) {
+			continue
+		}
+		p := record.Purpose{Why: w.why, Causes: w.causes, N: w.n}
+		if w.why == New {
+			p.Causes = slices.DeleteFunc(truth, func(c string) bool { return !slices.Contains(w.causes, c) })
+		}
+		return Choice{Job: id, For: p}, true
+	}
+	return Choice{}, false
+}
