@@ -58,7 +58,7 @@ var (
 	limitLining = limit{UnsafeLining, 1.5, false, "mm", "source.mot_1_1_13"}
 	// The same, within 1000 km: no source.
 	limitSoon = limit{UnsafeLiningSoon, 1.5, false, "mm", "source.mot_1_1_13"}
-	// 49 CFR 570.55(c)'s 80 % at the foot of the standard descent, 8 % for 6 km at 40 km/h.
+	// 49 CFR 570.55(c)'s 80 % ten minutes after the standard descent, 15 % for 12 km at 30 km/h.
 	limitVapour = limit{UnsafeVapour, 80, true, "percent", "source.cfr_570_55_c"}
 	// 49 CFR 571.106, table I, low expansion: 0.61 cm³/ft at 19.99 MPa.
 	limitHose = limit{UnsafeHose, 2.00, true, "cm3/m", "source.cfr_571_106"}

@@ -39,9 +39,9 @@ type Outlook struct {
 	Left        [physics.NumWheels][2][2]float64 // [m] after Lasts
 	Lasts       float64                          // [m] driven until 12 000 km or a lining below 1.5 mm
 	Worn        bool                             // a lining ended it
-	DiscPeak    float64                          // [°C] on the standard descent
+	DiscPeak    float64                          // [°C] on the standard descent and while the car then stands
 	FluidPeak   float64                          // [°C]
-	DescentWay  float64                          // [%] pedal at its foot
+	DescentWay  float64                          // [%] pedal when it has stood there
 	DragPower   float64                          // [W] at 80 km/h, all wheels
 	DragFuel    float64                          // [m³] lost over 12 000 km
 	DescentFoot float64                          // [N]
@@ -50,12 +50,13 @@ type Outlook struct {
 // The standard experiments. The descent, its speed and the steps of the drive
 // are ours, no source.
 const (
-	fullFoot     = 500.0                 // [N] 49 CFR 571.135 S7.5
-	travelFoot   = 222.4                 // [N] 49 CFR 570.55(c)
-	holdFoot     = 556.0                 // [N] 49 CFR 570.55(b)(1)
-	descentGrade = 0.08                  // [1]
-	descentWay   = 6 * physics.Kilometre // [m]
-	descentSpeed = 40 * physics.KmPerHour
+	fullFoot     = 500.0                  // [N] 49 CFR 571.135 S7.5
+	travelFoot   = 222.4                  // [N] 49 CFR 570.55(c)
+	holdFoot     = 556.0                  // [N] 49 CFR 570.55(b)(1)
+	descentGrade = 0.15                   // [1] a pass road, held by the brakes alone
+	descentWay   = 12 * physics.Kilometre // [m]
+	descentSpeed = 30 * physics.KmPerHour
+	descentStand = 600     // [s] at its foot, while the discs' heat soaks into the fluid
 	onward       = 12000.0 // [km]
 	stride       = 1000.0  // [km]
 	stopStep     = 20      // [ms]
@@ -104,7 +105,23 @@ func (o *Outlook) descend(m *physics.Model, rest physics.State) (physics.State, 
 	for i := range d.DiscPeak {
 		o.DiscPeak, o.FluidPeak = max(o.DiscPeak, d.DiscPeak[i]), max(o.FluidPeak, d.FluidPeak[i])
 	}
-	o.DescentWay, o.DescentFoot = 100*d.Travel/m.Spec().Pedal.Reserve, d.Foot
+	o.DescentFoot = d.Foot
+	s := d.End
+	s.Speed = 0
+	for range descentStand {
+		if s, err = m.Step(s, physics.Input{Engine: true}, 1000); err != nil {
+			return rest, err
+		}
+		for i := range s.Heat {
+			o.FluidPeak = max(o.FluidPeak, s.Heat[i].Fluid)
+		}
+	}
+	for range 100 {
+		if s, err = m.Step(s, physics.Input{Foot: travelFoot, Engine: true}, stopStep); err != nil {
+			return rest, err
+		}
+	}
+	o.DescentWay = 100 * m.PedalTravel(&s) / m.Spec().Pedal.Reserve
 	return d.End, nil
 }
 

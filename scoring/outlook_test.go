@@ -123,3 +123,16 @@ func TestPedalUsed(t *testing.T) {
 		t.Errorf("leaving 2 cm³ of air loses %.1f, bleeding it %.1f", was, least+bleed)
 	}
 }
+
+// TestDescentBoilsOldFluid: what a long descent does to fluid full of water is
+// unsafe, and nothing to fresh fluid. The heat comes through after the car has
+// stopped.
+func TestDescentBoilsOldFluid(t *testing.T) {
+	for water, bad := range map[float64]bool{0: false, 0.01: false, 0.045: true} {
+		o := look(t, func(c *physics.Condition) { c.Water = water })
+		t.Logf("%.1f %% water: fluid %.0f °C, pedal at %.0f %%", 100*water, o.FluidPeak, o.DescentWay)
+		if has(o.Findings(false), UnsafeVapour) != bad {
+			t.Errorf("%.1f %% water: lost to vapour %v, want %v", 100*water, !bad, bad)
+		}
+	}
+}
