@@ -23,7 +23,8 @@ const apart = 0.998
 
 // pairs tells every two causes of the catalogue apart, at one place where both can
 // be, or where each stands first: readings are drawn from the table, checks chosen
-// by bits a minute until [affordable] minutes are spent.
+// by bits a minute until [affordable] minutes are spent, on the car as it comes or,
+// where that does not do, one that has stood overnight.
 func (r *run) pairs(ctx context.Context, s *stage) ([]Pair, error) {
 	problem := s.Table().Problem()
 	places := map[string][]string{}
@@ -50,9 +51,18 @@ func (r *run) pairs(ctx context.Context, s *stage) ([]Pair, error) {
 			all = append(all, Pair{A: a + "@" + p, B: b + "@" + q})
 		}
 	}
-	err := r.each(ctx, s.ID(), "pairs", len(all), func(i int) (err error) {
-		all[i].Sure, err = r.tell2(s, all[i].A, all[i].B, uint64(i))
-		return err
+	stood := evidence.InspectPricesOf(problem, inspect.StoodOvernight())
+	err := r.each(ctx, s.ID(), "pairs", len(all), func(i int) error {
+		for _, prices := range []*evidence.Prices{s.Prices(), &stood} {
+			sure, err := r.between(s.Table(), prices, all[i].A, all[i].B, uint64(i))
+			if err != nil {
+				return err
+			}
+			if all[i].Sure = max(all[i].Sure, sure); all[i].Sure >= aimApart {
+				break
+			}
+		}
+		return nil
 	})
 	return all, err
 }
@@ -61,9 +71,9 @@ func (r *run) pairs(ctx context.Context, s *stage) ([]Pair, error) {
 // a job of the program allows. Assumed.
 const affordable = 90
 
-// tell2 is the mean belief in the likelier of two rows after all that can be afforded.
-func (r *run) tell2(s *stage, a, b string, number uint64) (float64, error) {
-	two, err := part(s.Table(), func(h *evidence.Hypothesis) int { return alone(h, []string{a, b}) })
+// between is the mean belief in the likelier of two rows after all that can be afforded.
+func (r *run) between(t *evidence.Table, prices *evidence.Prices, a, b string, number uint64) (float64, error) {
+	two, err := part(t, func(h *evidence.Hypothesis) int { return alone(h, []string{a, b}) })
 	if err != nil {
 		return 0, fmt.Errorf("%s and %s: %w", a, b, err)
 	}
@@ -76,7 +86,7 @@ func (r *run) tell2(s *stage, a, b string, number uint64) (float64, error) {
 			left -= hyps[h].Prior
 			h++
 		}
-		top, err := drawn(two, s.Prices(), affordable, h, luck)
+		top, err := drawn(two, prices, affordable, h, luck)
 		if err != nil {
 			return 0, err
 		}
