@@ -3,8 +3,8 @@ package physics
 import "math"
 
 // releaseSteps are the settlings of one release at most: let go, a turn to
-// re-establish the drag, and one to measure it.
-const releaseSteps = 3 + len(turnCosines)
+// re-establish the drag with a place between, and one to measure it.
+const releaseSteps = 4 + len(turnCosines)
 
 // turnCosines is a turn of the disc in steps of 60°, ending where it began.
 var turnCosines = [6]float64{0.5, -0.5, -1, -0.5, 0.5, 1}
@@ -115,8 +115,10 @@ func (w *wornWheel) press(class int, p float64) (float64, error) {
 
 // release lets go from a pressed state and turns the disc, once to re-establish
 // the drag and once to measure it: the mean force of each half over a turn [N].
-// Where the turn only bends the caliper and takes no half pad off the disc, force
-// follows the disc's place, and the ends of its way tell the mean.
+//
+// Where the turn only bends the caliper, force follows the disc's place: the ends of
+// its way tell the mean if it takes no half pad off the disc, and two places between
+// if it does, one on the way there and one on the way back, as ears rub both ways.
 func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, err error) {
 	load := CornerLoad{Pressure: min(l.pressure, w.cond.HoseHold)}
 	step := 0
@@ -128,13 +130,29 @@ func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, err err
 		}
 		return f
 	}
-	turn(1)
+	first := turn(1)
 	low := turn(-1)
-	was := s
+	from := s
+	var rising CornerForces
+	parts := !follows(&low.Half, &first.Half, false)
+	if parts {
+		rising = turn(-0.5)
+	}
 	high := turn(1)
 	w.rest = s
-	if follows(&low.Half, &high.Half, slid(&was, &s)) {
+	slides := slid(&from, &s)
+	switch {
+	case follows(&low.Half, &high.Half, slides):
 		return mean(&low.Half, &high.Half), err
+	case parts && !slides:
+		falling := turn(0.5)
+		ends, between := mean(&low.Half, &high.Half), mean(&rising.Half, &falling.Half)
+		for i := range 2 {
+			for j := range 2 {
+				half[i][j] = (ends[i][j] + float64(2*between[i][j])) / 3
+			}
+		}
+		return half, err
 	}
 	for _, to := range turnCosines {
 		f := turn(to)
