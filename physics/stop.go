@@ -86,10 +86,21 @@ func (p *StopPlan) check() error {
 	return nil
 }
 
+// A NotStoppedError is a car that had not come to rest in two minutes.
+type NotStoppedError struct {
+	Speed float64 // [m/s] it still had
+	Way   float64 // [m] it had gone
+	Foot  float64 // [N] on the pedal
+}
+
+func (e *NotStoppedError) Error() string {
+	return fmt.Sprintf("stop: the car still goes %.1f m/s after %d s and %.0f m with %.0f N on the pedal", e.Speed, stopPatient/1000, e.Way, e.Foot)
+}
+
 // Stop brakes the car from plan.Speed to rest: a foot that rises in a straight line
 // and then stays, the equations of the package document stepped until the car
 // stands. Error in steps of 1 ms: way and time below 0.5 % (held against SciPy). A
-// plan that means nothing and a car that does not stop in two minutes are errors.
+// plan that means nothing is an error, a car that does not stop a *[NotStoppedError].
 func (m *Model) Stop(s State, plan StopPlan) (StopResult, error) {
 	var r StopResult
 	if err := plan.check(); err != nil {
@@ -108,7 +119,7 @@ func (m *Model) Stop(s State, plan StopPlan) (StopResult, error) {
 	began := s.Millis
 	for s.Speed > 0 {
 		if s.Millis-began >= stopPatient {
-			return r, fmt.Errorf("stop: the car still goes %.1f m/s after %d s with %.0f N on the pedal", s.Speed, stopPatient/1000, foot)
+			return r, &NotStoppedError{Speed: s.Speed, Way: s.Distance - seen.start.Distance, Foot: foot}
 		}
 		in.Foot = foot * min(1, float64(s.Millis-began+plan.Millis)/(1000*plan.Rise))
 		next, err := m.Step(s, in, plan.Millis)

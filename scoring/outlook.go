@@ -1,6 +1,7 @@
 package scoring
 
 import (
+	"errors"
 	"fmt"
 
 	"evenwear/physics"
@@ -140,7 +141,12 @@ func (o *Outlook) stops(m *physics.Model, rest, hot physics.State) error {
 				}
 			}
 			r, err := m.Stop(from, plan)
-			if err != nil {
+			var late *physics.NotStoppedError
+			switch {
+			case errors.As(err, &late): // as far as it went, and what it lost of its speed on the way
+				r.Distance, r.Foot = late.Way, late.Foot
+				r.MFDD = (float64(plan.Speed*plan.Speed) - float64(late.Speed*late.Speed)) / (2 * late.Way)
+			case err != nil:
 				return err
 			}
 			o.Stops = append(o.Stops, Road{fmt.Sprintf("stop.%.0f.%s", kmh, how), plan.Speed, r.Distance, r.MFDD, r.Pull, r.Foot})

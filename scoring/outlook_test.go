@@ -136,3 +136,22 @@ func TestDescentBoilsOldFluid(t *testing.T) {
 		}
 	}
 }
+
+// TestLookCarThatDoesNotStop: a car whose brakes are gone when hot has an outlook
+// too: as far as it went, with next to no deceleration.
+func TestLookCarThatDoesNotStop(t *testing.T) {
+	o := look(t, func(c *physics.Condition) {
+		for w := range c.Wheels {
+			c.Wheels[w].MuLoss = [2][2]float64{{0.95, 0.95}, {0.95, 0.95}}
+		}
+	})
+	for _, s := range o.Stops {
+		t.Logf("%s: %.0f m, %.2f m/s²", s.ID, s.Distance, s.MFDD)
+		if !(s.Distance > 0 && s.MFDD > 0) {
+			t.Errorf("%s: %g m, %g m/s²", s.ID, s.Distance, s.MFDD)
+		}
+	}
+	if !has(o.Findings(false), UnsafeDecel) {
+		t.Error("a car that hardly brakes is not found unsafe")
+	}
+}
