@@ -24,15 +24,25 @@ func unkept(dir string, err error) error {
 
 // kept says how to go on with a session.
 func (c *cli) kept(words *assets.Words, name, dir string) string {
+	return words.Say("term.kept", "name", name, "command", c.command("term --resume "+quoted(name), dir))
+}
+
+// keptCheck says how to go on with a self-check.
+func (c *cli) keptCheck(words *assets.Words, name, dir string) string {
+	return words.Say("check.kept", "name", name, "command", c.command("term "+checkWord, dir))
+}
+
+// command is what to type for something with the same library and sessions.
+func (c *cli) command(what, dir string) string {
 	command := "game"
 	if c.Folder != "" {
 		command += " --folder " + quoted(c.Folder)
 	}
-	command += " term --resume " + quoted(name)
+	command += " " + what
 	if c.Sessions != "" {
 		command += " --sessions " + quoted(dir)
 	}
-	return words.Say("term.kept", "name", name, "command", command)
+	return command
 }
 
 // quoted is a word as a shell takes it: in quotes where it has more than letters

@@ -6,7 +6,9 @@ import (
 	"fmt"
 	"os"
 	"runtime"
+	"time"
 
+	"evenwear/assets"
 	"evenwear/game/play"
 	"evenwear/game/term"
 	"evenwear/scenarios"
@@ -18,7 +20,7 @@ import (
 var workers = max(1, runtime.NumCPU()-1)
 
 type termCmd struct {
-	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list; unseen, unseen_gentle or unseen_hard: a car nobody wrote down; practise: the car that you need next."`
+	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list; unseen, unseen_gentle or unseen_hard: a car nobody wrote down; practise: the car that you need next; selfcheck: ten unseen cars without a hint, in any number of sittings."`
 	Seed   uint64 `help:"Luck of the readings; without one, any."`
 	Resume string `help:"Go on with this kept session." placeholder:"NAME"`
 	Bench  bool   `help:"The bench instead of a job."`
@@ -57,7 +59,10 @@ func (t *termCmd) Run(c *cli) error {
 	if err != nil {
 		return err
 	}
-	k, err := t.open(desk, dir)
+	if t.Job == checkWord && t.Resume == "" {
+		return t.check(c, desk, words, dir, opt)
+	}
+	k, err := t.open(desk, words, dir)
 	if err != nil {
 		return err
 	}
@@ -75,9 +80,17 @@ func (t *termCmd) Run(c *cli) error {
 }
 
 // open begins a session or goes on with one.
-func (t *termCmd) open(desk *play.Desk, dir string) (*play.Kept, error) {
+func (t *termCmd) open(desk *play.Desk, words *assets.Words, dir string) (*play.Kept, error) {
 	if t.Resume != "" {
-		return desk.Resume(dir, t.Resume)
+		k, err := desk.Resume(dir, t.Resume)
+		if err != nil {
+			return nil, err
+		}
+		if r := checkOf(dir, k.Drawn()); r != nil {
+			k.Close()
+			return nil, errors.New(words.Say("check.of_check", "session", k.Name, "check", r.Name))
+		}
+		return k, nil
 	}
 	job, seed := t.Job, t.Seed
 	if job == "" {
@@ -163,6 +176,18 @@ func (listCmd) Run(c *cli) error {
 			return err
 		}
 	}
+	checks, damaged, err := record.Checks(dir)
+	if err != nil {
+		return unkept(dir, err)
+	}
+	for _, d := range damaged {
+		aloud(d)
+	}
+	for _, c := range checks {
+		if _, err := fmt.Printf("self-check: %-24s cars: %d, begun %s\n", c.Name, len(c.Cars), c.Began.Format(time.DateOnly)); err != nil {
+			return err
+		}
+	}
 	for _, e := range list {
 		line := fmt.Sprintf("kept: %-30s acts: %d", e.Name, e.Acts)
 		if e.Err != nil {
@@ -176,7 +201,7 @@ func (listCmd) Run(c *cli) error {
 }
 
 type forgetCmd struct {
-	Name    string `arg:"" optional:"" help:"Name of the session, as list shows it."`
+	Name    string `arg:"" optional:"" help:"Name of the session or the self-check, as list shows it."`
 	Results bool   `help:"Delete what all debriefs came to; the sessions stay."`
 }
 

@@ -90,6 +90,13 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 		}
 		return begin(a, next.Job, &next.For)
 	}
+	cover.SelfCheck = func(a *scene.App) (scene.Scene, error) {
+		s, err := openCheck(desk, words, dir)
+		if err != nil {
+			return nil, err
+		}
+		return scene.NewCheck(a, windowCheck{s}), nil
+	}
 	for _, l := range desk.Library().Lessons {
 		cover.Lessons = append(cover.Lessons, scene.Offer{Name: l.Title, Detail: words.Say("cover.lesson_steps", "steps", len(l.Steps)),
 			Open: func(a *scene.App) (scene.Scene, error) {
@@ -145,12 +152,12 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 
 // lastLeft is the session last written to that can be gone on with, and whether
 // only its debrief is left, because it was handed over; read are those whose
-// debrief has been looked at. Empty: none.
+// debrief has been looked at. A self-check goes on with its own cars. Empty: none.
 func lastLeft(list []record.Entry, read map[string]bool) (name string, over bool) {
 	var last record.Entry
 	for _, e := range list {
 		var act play.Act
-		if e.Err != nil || e.Acts == 0 || json.Unmarshal(e.Last, &act) != nil {
+		if e.Err != nil || e.Acts == 0 || e.For != nil && e.For.Check != "" || json.Unmarshal(e.Last, &act) != nil {
 			continue
 		}
 		done := act.Do == play.HandOver

@@ -17,6 +17,7 @@ func TestLastLeft(t *testing.T) {
 		{Name: "half", Acts: 9, Changed: at(1), Last: going},
 		{Name: "empty", Changed: at(9)},
 		{Name: "handed", Acts: 90, Changed: at(5), Last: over},
+		{Name: "of ten", Acts: 9, Changed: at(8), Last: going, Header: record.Header{For: &record.Purpose{Check: "selfcheck-1", Car: 3}}},
 		{Name: "torn", Acts: 9, Changed: at(7), Last: going, Err: errors.New("damaged")},
 	}
 	for _, c := range []struct {

@@ -43,7 +43,7 @@ var mayImport = map[string][]string{
 	// audit plays jobs by thousands, without a face.
 	"game/audit": {"physics", "physics/exact", "physics/inspect", "game/play", "scenarios", "scoring", "scoring/evidence", "scoring/learner"},
 	// practice chooses the next car; it has no face, no clock and no files.
-	"game/practice": {"game/play", "scenarios", "scoring/learner", "scoring/record"},
+	"game/practice": {"assets", "game/play", "scenarios", "scoring/learner", "scoring/record"},
 	"game": {"assets", "game/audit", "game/draw", "game/play", "game/practice", "game/scene", "game/term", "game/widget", "game/window",
 		"physics", "physics/exact", "physics/inspect", "scenarios", "scoring", "scoring/evidence", "scoring/record"},
 }

@@ -12,7 +12,7 @@ import (
 )
 
 // facing are the packages whose words reach a learner: they ask assets for them.
-var facing = []string{"game/play", "game/scene", "game/term", "game/widget", "game/window", "scoring", "scoring/evidence", "physics/inspect"}
+var facing = []string{"game/play", "game/practice", "game/scene", "game/term", "game/widget", "game/window", "scoring", "scoring/evidence", "physics/inspect"}
 
 // sentence matches two words in a row: what an id, a unit or a format never is.
 var sentence = regexp.MustCompile(`[A-Za-z]{2,}[,;:.!?]? +[A-Za-z]{2,}`)

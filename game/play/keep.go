@@ -85,5 +85,8 @@ func (k *Kept) KeepResult(now time.Time) error {
 	return nil
 }
 
+// Drawn is what the car was drawn for; nil: it was chosen.
+func (k *Kept) Drawn() *record.Purpose { return k.drawn }
+
 // Close ends the keeping. All of it is on disk already.
 func (k *Kept) Close() error { return k.log.Close() }

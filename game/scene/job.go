@@ -29,6 +29,8 @@ type Job struct {
 	sheet Scene
 	wait  int // [ms] until a waiting view is asked for again
 	leave func()
+	back  func() // shows what the job is one of; nil: the cover
+	seal  bool   // it ends with the hand-over, without a debrief
 }
 
 // A sheetKind says which sheet a view asks for.
@@ -50,6 +52,14 @@ func NewJob(a *App, g Game, leave func()) *Job {
 	return j
 }
 
+// NewJobOf shows a session that is one of several: back shows these, instead of
+// the cover. A sealed one ends with its hand-over and opens no debrief.
+func NewJobOf(a *App, g Game, leave, back func(), sealed bool) *Job {
+	j := &Job{lettering: newLettering(a.words), app: a, game: g, leave: leave, back: back, seal: sealed}
+	j.refresh()
+	return j
+}
+
 // do plays an act and shows what came of it; a refusal stands in the view's notice.
 func (j *Job) do(a play.Act) bool {
 	err := j.game.Do(a)
@@ -65,6 +75,10 @@ func (j *Job) refresh() {
 	j.view = j.game.View()
 	j.stamp = j.stamp.add(1)
 	k := kindOf(j.view)
+	if k == debriefSheet && j.seal && j.sheet != nil {
+		j.out()
+		return
+	}
 	if k == debriefSheet && j.kind != debriefSheet {
 		j.game.Await()
 		j.view = j.game.View()
@@ -102,11 +116,15 @@ func kindOf(v *play.View) sheetKind {
 	return stationsSheet
 }
 
-// out leaves the job for the cover; the session stays kept.
+// out leaves the job for where it came from; the session stays kept.
 func (j *Job) out() {
 	j.game.Cancel()
 	if j.leave != nil {
 		j.leave()
+	}
+	if j.back != nil {
+		j.back()
+		return
 	}
 	j.app.ShowCover()
 }

@@ -52,14 +52,21 @@ func newTerminal(words Words, in io.Reader, out io.Writer, opt Options) *termina
 // [ErrLeft] when the input ends or the learner leaves before, and the writer's
 // error when nobody reads any more.
 func Run(ctx context.Context, g Game, words Words, in io.Reader, out io.Writer, opt Options) error {
-	t := newTerminal(words, in, out, opt)
+	return newTerminal(words, in, out, opt).run(ctx, g, false)
+}
+
+// run plays a job; a sealed one ends with the hand-over.
+func (t *terminal) run(ctx context.Context, g Game, sealed bool) error {
 	for {
 		v := g.View()
-		if v.Stage == play.Debriefed {
+		switch {
+		case v.Stage == play.Debriefed && sealed:
+			return nil
+		case v.Stage == play.Debriefed:
 			return t.end(ctx, g)
 		}
 		t.show(v.Nodes, v.Notice)
-		a, err := t.next(words.Say("term.help"))
+		a, err := t.next(t.words.Say("term.help"))
 		if err != nil {
 			return err
 		}

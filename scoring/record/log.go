@@ -51,17 +51,28 @@ func Create(dir string, h Header) (*Log, string, error) {
 	if err != nil {
 		return nil, "", err
 	}
-	tmp, err := os.CreateTemp(dir, "new-*.part")
+	name, err := place(dir, fmt.Sprintf("%s-%d", safe(h.Job), h.Seed), suffix, line)
 	if err != nil {
 		return nil, "", err
+	}
+	l, _, _, err := Open(dir, name)
+	return l, name, err
+}
+
+// place puts a file of one line under the first free of the names begin-1,
+// begin-2 … and returns that name.
+func place(dir, begin, suffix string, line []byte) (string, error) {
+	tmp, err := os.CreateTemp(dir, "new-*.part")
+	if err != nil {
+		return "", err
 	}
 	defer os.Remove(tmp.Name()) // gone already when all went well
 	_, err = tmp.Write(append(line, '\n'))
 	if err = errors.Join(err, tmp.Sync(), tmp.Close()); err != nil {
-		return nil, "", err
+		return "", err
 	}
 	for n := 1; ; n++ {
-		name := fmt.Sprintf("%s-%d-%d", safe(h.Job), h.Seed, n)
+		name := fmt.Sprintf("%s-%d", begin, n)
 		path := filepath.Join(dir, name+suffix)
 		// The empty file reserves the name: two programs cannot both create it.
 		f, err := os.OpenFile(path, os.O_CREATE|os.O_EXCL|os.O_WRONLY, 0o600)
@@ -69,15 +80,14 @@ func Create(dir string, h Header) (*Log, string, error) {
 			continue
 		}
 		if err != nil {
-			return nil, "", err
+			return "", err
 		}
 		f.Close()
 		if err := os.Rename(tmp.Name(), path); err != nil {
-			return nil, "", err
+			return "", err
 		}
 		syncDir(dir)
-		l, _, _, err := Open(dir, name)
-		return l, name, err
+		return name, nil
 	}
 }
 

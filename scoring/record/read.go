@@ -165,9 +165,13 @@ func List(dir string) ([]Entry, error) {
 	return list, nil
 }
 
-// Forget deletes a record, unless a program plays it.
+// Forget deletes a record, unless a program plays it, or a self-check of that
+// name; its sessions stay.
 func Forget(dir, name string) error {
 	path := filepath.Join(dir, safeName(name)+suffix)
+	if check := filepath.Join(dir, safeName(name)+checkSuffix); missing(path) && !missing(check) {
+		return os.Remove(check)
+	}
 	if f, err := os.Open(path); err == nil {
 		err = lock(f)
 		f.Close() // an open file cannot be deleted everywhere
@@ -176,6 +180,11 @@ func Forget(dir, name string) error {
 		}
 	}
 	return none(path, os.Remove(path))
+}
+
+func missing(path string) bool {
+	_, err := os.Stat(path)
+	return errors.Is(err, os.ErrNotExist)
 }
 
 // ErrNone says that no record has this name.
