@@ -32,6 +32,7 @@ type cli struct {
 	Records recordsCmd `cmd:"" help:"Print what the debriefs came to, as CSV."`
 	Check   checkCmd   `cmd:"" help:"Check a folder of cars, causes, remedies, jobs and lessons."`
 	Audit   auditCmd   `cmd:"" help:"Prove the jobs of a folder by simulated learners."`
+	Own     ownCmd     `cmd:"" help:"Say which causes would give what you measured on your own car."`
 	New     newCmd     `cmd:"" help:"Write a job, with comments, to begin a job of your own with."`
 	Play    playCmd    `cmd:"" help:"Play a job file of your own; it is read again whenever it is saved."`
 	Schema  schemaCmd  `cmd:"" help:"Print the JSON Schema of a kind of file, for an editor."`
