@@ -60,6 +60,7 @@ func newMirror(t *testing.T, screen windowtest.Screen, dir string) *mirror {
 	}
 	cover := scene.Cover{Bench: func(*scene.App) (scene.Scene, error) { return nil, fmt.Errorf("the bench was pressed") }}
 	elsewhere := func(*scene.App) (scene.Scene, error) { return nil, fmt.Errorf("a lesson or an unseen car was pressed") }
+	cover.Practise, cover.SelfCheck = elsewhere, elsewhere
 	for _, l := range desk.Library().Lessons {
 		cover.Lessons = append(cover.Lessons, scene.Offer{Name: l.Title, Detail: words.Say("cover.lesson_steps", "steps", len(l.Steps)), Open: elsewhere})
 	}
