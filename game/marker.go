@@ -47,7 +47,7 @@ func markOne(ctx context.Context, desk *play.Desk, dir, session string, progress
 		return err
 	}
 	defer k.Close()
-	if err := k.Settle(ctx, progress); err != nil {
+	if err := k.SettleOn(ctx, workers, progress); err != nil {
 		return err
 	}
 	return k.KeepResult(time.Now())

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"runtime"
 	"sync/atomic"
 
 	"evenwear/physics/inspect"
@@ -57,7 +58,7 @@ func (s *Session) Await() {
 	s.await = w
 	go func() {
 		defer close(w.done)
-		w.outcome, w.err = s.settle(ctx, func(share float64) { w.share.Store(math.Float64bits(share)) })
+		w.outcome, w.err = s.settle(ctx, runtime.GOMAXPROCS(0), func(share float64) { w.share.Store(math.Float64bits(share)) })
 	}()
 }
 
@@ -83,13 +84,19 @@ func (s *Session) Cancel() {
 
 // Settle works the debrief out and returns when it is done.
 func (s *Session) Settle(ctx context.Context, progress func(share float64)) error {
+	return s.SettleOn(ctx, runtime.GOMAXPROCS(0), progress)
+}
+
+// SettleOn is Settle that fills the table on so many goroutines, for work beside
+// which somebody plays.
+func (s *Session) SettleOn(ctx context.Context, workers int, progress func(share float64)) error {
 	if s.stage != Debriefed {
 		return errors.New("play: the job is not over")
 	}
 	if s.settled != nil {
 		return nil
 	}
-	o, err := s.settle(ctx, progress)
+	o, err := s.settle(ctx, workers, progress)
 	if err != nil {
 		return err
 	}
@@ -117,11 +124,11 @@ func (s *Session) collect(wait bool) {
 
 // settle works the outcome out from what no act changes any more, so it may run
 // beside views.
-func (s *Session) settle(ctx context.Context, progress func(float64)) (*outcome, error) {
+func (s *Session) settle(ctx context.Context, workers int, progress func(float64)) (*outcome, error) {
 	if progress == nil {
 		progress = func(float64) {}
 	}
-	if err := s.table.await(ctx, func(p evidence.Progress) {
+	if err := s.table.await(ctx, workers, func(p evidence.Progress) {
 		progress(tableShare * float64(p.Done+p.Failed) / float64(p.Total))
 	}); err != nil {
 		return nil, err

@@ -3,7 +3,6 @@ package play
 import (
 	"context"
 	"fmt"
-	"runtime"
 	"slices"
 	"sync"
 
@@ -164,8 +163,9 @@ func since(c *scenarios.Cause, d scenarios.Driven, b []float64) float64 {
 	return min(max(km, lo), hi, d.PadsKm)
 }
 
-// await fills what is missing and returns when all of it is there.
-func (t *table) await(ctx context.Context, progress func(evidence.Progress)) error {
+// await fills what is missing, on so many goroutines, and returns when all of it
+// is there.
+func (t *table) await(ctx context.Context, workers int, progress func(evidence.Progress)) error {
 	t.pause()
-	return t.Fill(ctx, runtime.GOMAXPROCS(0), progress)
+	return t.Fill(ctx, workers, progress)
 }

@@ -60,6 +60,7 @@ type RoundCar struct {
 	record.CheckCar
 	Stage   Stage
 	Session string // name of its record; empty: not begun
+	Lost    string // why a session of it cannot be read; it begins anew
 	Kept    bool   // the record is still there
 	Result  record.Result
 }
@@ -80,7 +81,11 @@ func Follow(c record.Check, sessions []record.Entry, results []record.Result) *R
 	for i := range sessions {
 		e := &sessions[i]
 		car := of(e.For, e.Job, e.Seed)
-		if e.Err != nil || car == nil {
+		if car == nil {
+			continue
+		}
+		if e.Err != nil {
+			car.Lost = e.Err.Error()
 			continue
 		}
 		stage := Going

@@ -1,6 +1,7 @@
 package practice
 
 import (
+	"errors"
 	"math"
 	"reflect"
 	"strings"
@@ -79,7 +80,13 @@ func TestRound(t *testing.T) {
 		return record.Result{When: monday, Session: c.Cars[n-1].Job, Job: c.Cars[n-1].Job, Seed: c.Cars[n-1].Seed, For: r.Begin(n), Truth: []string{"pins_dry", "gone_cause"}, Total: total,
 			Marks: []record.Figure{{ID: diagnosis, N: 77}}}
 	}
+	damaged := entry(r, 5, "go")
+	damaged.Err = errors.New("line 3 is not an act")
+	sessions = append(sessions, damaged)
 	r = Follow(c, sessions, []record.Result{result(1, 81.5)})
+	if what := r.View(lib, "ab", words).Cars[4].What; r.Cars[4].Stage != Waits || !strings.Contains(what, "line 3") {
+		t.Errorf("of a damaged session the sheet says %q", what)
+	}
 	v := r.View(lib, "ab", words)
 	if r.Next() != 2 || v.Handed != 1 || v.Next.Act != (play.Act{Do: play.OpenCar, N: 3}) {
 		t.Errorf("one handed over, one begun: next %d, %+v", r.Next(), v)

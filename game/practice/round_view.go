@@ -57,6 +57,9 @@ var marks = []string{"diagnosis", "decision", "evidence", "consistency", "readin
 func (r *Round) car(i int, lib *scenarios.Library, over, playable bool, words play.Words) play.CheckCarView {
 	car := &r.Cars[i]
 	v := play.CheckCarView{Name: words.Say("check.car", "n", i+1), What: words.Say([]string{"check.waits", "check.going", "check.handed", "check.handed"}[car.Stage])}
+	if car.Stage == Waits && car.Lost != "" {
+		v.What = words.Say("check.lost", "why", car.Lost)
+	}
 	if !over || car.Stage != Marked {
 		return v
 	}

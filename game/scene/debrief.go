@@ -233,10 +233,12 @@ func (s *debrief) drawLeft(c *draw.Canvas) {
 	}
 }
 
+const drawnRoom = 754.0 // [unit] beside the title block
+
 // drawFoot tells why the car was drawn, above the keys.
 func (s *debrief) drawFoot(c *draw.Canvas) {
 	if d := s.v(); d != nil && d.Drawn != "" {
-		c.Text(draw.Pt{X: 29, Y: 647}, draw.SmallText, c.Theme.Ink, fit(c, s.lettering, d.Drawn, draw.SmallText, 754))
+		c.Text(draw.Pt{X: 29, Y: 647}, draw.SmallText, c.Theme.Ink, fit(c, s.lettering, d.Drawn, draw.SmallText, drawnRoom))
 	}
 }
 

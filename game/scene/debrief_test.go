@@ -3,8 +3,10 @@ package scene
 import (
 	"testing"
 
+	"evenwear/game/draw"
 	"evenwear/game/draw/drawtest"
 	"evenwear/game/play"
+	"evenwear/scenarios"
 )
 
 // played is the debrief most tests are made on.
@@ -59,4 +61,20 @@ func TestDebriefOfADrawnCar(t *testing.T) {
 	s.job.refresh()
 	img, _ := a.Draw()
 	drawtest.Golden(t, "debrief-drawn", img)
+	lib, err := scenarios.Embedded()
+	if err != nil {
+		t.Fatal(err)
+	}
+	widest, wide := "", 0.0
+	for _, c := range lib.Causes {
+		if w := a.still.Measure(draw.SmallText, c.Name); w > wide {
+			widest, wide = c.Name, w
+		}
+	}
+	for _, id := range []string{"gentle", "pair", "due", "new", "any"} {
+		said := words(t).Say("drawn."+id, "cause", widest, "other", widest, "n", "100")
+		if w := a.still.Measure(draw.SmallText, said); w > drawnRoom {
+			t.Errorf("%q is %.0f wide, there is room for %.0f", said, w, drawnRoom)
+		}
+	}
 }
