@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"context"
 	"fmt"
+	"runtime"
 	"slices"
 	"strings"
 
@@ -80,7 +81,7 @@ func (d *Desk) Own(ctx context.Context, own Own, progress func(share float64)) (
 	if err != nil {
 		return nil, err
 	}
-	if err := t.await(ctx, func(p evidence.Progress) { progress(float64(p.Done+p.Failed) / float64(p.Total)) }); err != nil {
+	if err := t.await(ctx, runtime.GOMAXPROCS(0), func(p evidence.Progress) { progress(float64(p.Done+p.Failed) / float64(p.Total)) }); err != nil {
 		return nil, err
 	}
 	post, err := t.Posterior(readings)
