@@ -161,7 +161,9 @@ func (d *trip) cycle() error {
 		all[i] = true
 	}
 	start, redo := d.wheels, all
+	var search secant
 	for tries := 0; tries <= cycleTries && redo != none; tries++ {
+		used := d.guess()
 		for i := range d.count {
 			if !redo[i] {
 				continue
@@ -174,12 +176,20 @@ func (d *trip) cycle() error {
 			}
 			redo[i] = !d.wheels[i].tune(d, &start[i])
 		}
-		if !d.aim() {
-			redo = all
+		d.aim()
+		next := search.next(&used, d.guess(), redo == none)
+		for i := range d.count {
+			w := &d.wheels[i]
+			w.mean = max(roomAir, next[i])
+			redo[i] = redo[i] || math.Abs(hotWear(w.mean)/hotWear(used[i])-1) > warmClose
 		}
-	}
-	for i := range d.count {
-		d.wheels[i].tried = [2]float64{} // what the next cycle makes of a temperature is another matter
+		for class, made := range d.pressure {
+			was, will := used[guessPressure+class], next[guessPressure+class]
+			d.pressure[class] = min(driveCeiling, max(made/2, will*guessUnit))
+			if math.Abs(will-was) > aimClose*was {
+				redo = all
+			}
+		}
 	}
 	return nil
 }

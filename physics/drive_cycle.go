@@ -7,14 +7,15 @@ import (
 )
 
 const (
-	roundTolerance = 5e-3  // [1] of a cycle's greatest wear, by which its rounds may err
-	roundsBase     = 16    // rounds a cycle is first cut into at most
-	roundsMost     = 128   // at which nearly every stop stands alone
-	lumpOften      = 2.0   // stops of a class in a round from which on they are mingled with others
-	warmClose      = 0.002 // [1] of the rate of wear, by which a cycle's temperature may be off
-	decayLeast     = 1e-3  // [1] below which decay is taken as linear
-	dragCoarse     = 0.1   // [1] of what a lump's stops wear, below which one round does for a wheel's drag
-	dragWorth      = 0.03  // [1] of what a lump's stops wear, below which its drag is taken as constant
+	roundTolerance = 5e-3 // [1] of a cycle's greatest wear, by which its rounds may err
+	roundsBase     = 16   // rounds a cycle is first cut into at most
+	roundsMost     = 128  // at which nearly every stop stands alone
+	lumpOften      = 2.0  // stops of a class in a round from which on they are mingled with others
+	warming        = -0.4 // [1] how much hotter a cycle makes itself per kelvin above the knee of wear; seen −0.3 to −0.7
+	warmClose      = 0.01 // [1] of the rate of wear, by which a cycle's temperature may be off
+	decayLeast     = 1e-3 // [1] below which decay is taken as linear
+	dragCoarse     = 0.1  // [1] of what a lump's stops wear, below which one round does for a wheel's drag
+	dragWorth      = 0.03 // [1] of what a lump's stops wear, below which its drag is taken as constant
 )
 
 // cycle takes one wheel through a cycle at the car's pressures, in rounds.
@@ -32,7 +33,7 @@ func (w *wornWheel) cycle(d *trip) error {
 }
 
 // tune chooses rounds and temperature after a cycle begun at start, and tells
-// whether those it was taken with will do.
+// whether the rounds it was taken with will do.
 //
 // One round does for a wheel that hardly drags. One that does gets at least as
 // many as the second rarest class has stops, since a hard stop sets the drag which
@@ -59,11 +60,7 @@ func (w *wornWheel) tune(d *trip, start *wornWheel) (settled bool) {
 	case w.rounds == base && !drags:
 		w.rounds = d.fine.rounds
 	}
-	mean := w.warm(w.warmth(d.duty, d.way*Kilometre, d.spec.Body.TyreRadius))
-	if math.Abs(hotWear(mean)/hotWear(w.mean)-1) > warmClose {
-		settled = false
-	}
-	w.mean = mean
+	w.mean = w.warm(w.warmth(d.duty, d.way*Kilometre, d.spec.Body.TyreRadius))
 	return settled
 }
 
@@ -71,18 +68,16 @@ func (w *wornWheel) tune(d *trip, start *wornWheel) (settled bool) {
 func (w *wornWheel) again(start *wornWheel) {
 	was := *w
 	*w = *start
-	w.rounds, w.mean, w.tried, w.warming = was.rounds, was.mean, was.tried, was.warming
+	w.rounds, w.mean = was.rounds, was.mean
 }
 
-// warm is the temperature [°C] to try after a cycle at w.mean that makes itself
-// as hot as made: the secant's root through the latest two, at first half way, as
-// a hotter lining drags less.
+// warm is the temperature [°C] to try after a cycle at w.mean that makes itself as
+// hot as made. Above the knee of wear a hotter lining sheds its drag sooner.
 func (w *wornWheel) warm(made float64) float64 {
-	if by := w.mean - w.tried[0]; w.tried != [2]float64{} && math.Abs(by) > 1 {
-		w.warming = max(-4, min(0.5, (made-w.tried[1])/by))
+	if max(made, w.mean) <= wearKnee {
+		return made
 	}
-	w.tried = [2]float64{w.mean, made}
-	return w.mean + (made-w.mean)/(1-w.warming)
+	return w.mean + (made-w.mean)/(1-warming)
 }
 
 // since is the greatest wear of a half pad since start [m].

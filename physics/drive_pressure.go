@@ -65,10 +65,8 @@ func (d *trip) probe(class int, p float64) (torque float64, err error) {
 	return torque, nil
 }
 
-// aim corrects every pressure by what the last cycle's stops lacked and tells
-// whether they lacked next to nothing.
-func (d *trip) aim() (settled bool) {
-	settled = true
+// aim corrects every pressure by what the last cycle's stops lacked.
+func (d *trip) aim() {
 	for class := range d.duty.Stops {
 		torque := 0.0
 		for i := range d.count {
@@ -76,12 +74,9 @@ func (d *trip) aim() (settled bool) {
 		}
 		if torque > 0 {
 			got := torque / (d.duty.Stops[class].PerThousandKm * d.way / 1000 * d.spec.Body.TyreRadius)
-			was := d.pressure[class]
-			d.pressure[class] = min(driveCeiling, was*min(2, max(0.5, exact.Pow(d.want(class)/got, aimShare))))
-			settled = settled && math.Abs(d.pressure[class]-was) <= aimClose*was
+			d.pressure[class] = min(driveCeiling, d.pressure[class]*min(2, max(0.5, exact.Pow(d.want(class)/got, aimShare))))
 		}
 	}
-	return settled
 }
 
 // follow calls a change of the wheels and corrects every pressure for it, so

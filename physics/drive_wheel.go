@@ -13,18 +13,16 @@ const turnEven = 0.9 // [1] of a half pad's greatest force in a turn, by which i
 
 // wornWheel is one distinct wheel of a trip.
 type wornWheel struct {
-	wheel   Wheel
-	count   int // wheels in the same condition
-	spec    *CornerSpec
-	cond    WheelCondition
-	corner  Corner
-	rest    CornerState // released
-	mean    float64     // [°C] of the disc
-	leaked  float64     // [m³]
-	rounds  int         // in which it takes a cycle
-	solves  *int        // counts [wornWheel.settle], unless nil
-	tried   [2]float64  // [°C] the mean last tried and what came of it
-	warming float64     // [1] slope of the one over the other
+	wheel  Wheel
+	count  int // wheels in the same condition
+	spec   *CornerSpec
+	cond   WheelCondition
+	corner Corner
+	rest   CornerState // released
+	mean   float64     // [°C] of the disc
+	leaked float64     // [m³]
+	rounds int         // in which it takes a cycle
+	solves *int        // counts [wornWheel.settle], unless nil
 
 	// Of the present cycle:
 	work   float64    // [J] of friction
@@ -38,7 +36,7 @@ type wornWheel struct {
 // begin settles a wheel as it stands before the trip.
 func (w *wornWheel) begin(spec *Spec, cond *Condition, wheel Wheel) error {
 	c := spec.Corner(wheel)
-	*w = wornWheel{wheel: wheel, count: 1, spec: c, cond: cond.Wheels[wheel], mean: roomAir, rounds: 1, warming: -1}
+	*w = wornWheel{wheel: wheel, count: 1, spec: c, cond: cond.Wheels[wheel], mean: roomAir, rounds: 1}
 	w.corner = NewCorner(c, &w.cond, wheel.String())
 	var err error
 	w.rest, err = Released(c, &w.cond, wheel.String())
