@@ -5,12 +5,14 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
 
 	"evenwear/assets"
 	"evenwear/game/play"
+	"evenwear/game/practice"
 	"evenwear/scoring"
 	"evenwear/scoring/record"
 )
@@ -51,9 +53,12 @@ func results(dir string, tell func(error)) ([]record.Result, error) {
 // aloud tells what is damaged to whoever sits at a terminal.
 func aloud(err error) { fmt.Fprintln(os.Stderr, "game:", err) }
 
-type recordsCmd struct{}
+type recordsCmd struct {
+	Mixed bool `xor:"what" help:"What is said of each cause when another is true, instead: the mean belief over the last three cars of it."`
+	Due   bool `xor:"what" help:"When each cause that was met comes back to practice, instead."`
+}
 
-func (recordsCmd) Run(c *cli) error {
+func (r recordsCmd) Run(c *cli) error {
 	dir, err := c.sessions()
 	if err != nil {
 		return err
@@ -62,18 +67,56 @@ func (recordsCmd) Run(c *cli) error {
 	if err != nil {
 		return err
 	}
+	switch {
+	case r.Mixed:
+		return writeMixed(os.Stdout, list)
+	case r.Due:
+		return writeDue(os.Stdout, list)
+	}
 	return writeResults(os.Stdout, list)
+}
+
+// writeMixed writes a learner's table of confusion, a row for each two causes of
+// which the second was said, if only a little, when the first was true.
+func writeMixed(out io.Writer, list []record.Result) error {
+	w := table(out, "true", "said", "belief", "cars")
+	t := practice.Confused(list)
+	for i, truth := range t.Causes {
+		for j, said := range t.Causes {
+			if t.Mean[i][j] > 0 {
+				w.Write([]string{truth, said, strconv.FormatFloat(t.Mean[i][j], 'f', 6, 64), strconv.Itoa(t.Cars[i])})
+			}
+		}
+	}
+	w.Flush()
+	return w.Error()
+}
+
+// writeDue writes when causes were met last and come back.
+func writeDue(out io.Writer, list []record.Result) error {
+	w := table(out, "cause", "met", "due")
+	for _, c := range practice.Cards(list) {
+		w.Write([]string{c.Cause, c.Met.UTC().Format(time.RFC3339), c.Due.UTC().Format(time.RFC3339)})
+	}
+	w.Flush()
+	return w.Error()
+}
+
+// table begins CSV by RFC 4180 with the names of its columns.
+func table(out io.Writer, columns ...string) *csv.Writer {
+	w := csv.NewWriter(out)
+	w.UseCRLF = true
+	w.Write(columns)
+	return w
 }
 
 // The marks in the order of their columns.
 var markColumns = []string{scoring.Diagnosis, scoring.Decision, scoring.Evidence, scoring.Consistency, scoring.Reading, scoring.Safety, scoring.ProofMark, scoring.Minutes}
 
-// writeResults writes results as CSV by RFC 4180: a row a debrief, truth and
+// writeResults writes results: a row a debrief, truth and
 // belief in one column each, apart by a space.
 func writeResults(out io.Writer, list []record.Result) error {
-	w := csv.NewWriter(out)
-	w.UseCRLF = true
-	w.Write(append([]string{"when", "session", "job", "seed", "library", "truth", "total", "capped"}, append(markColumns, "belief")...))
+	w := table(out, slices.Concat([]string{"when", "session", "job", "seed", "library", "truth", "total", "capped"}, markColumns, []string{"belief"})...)
 	figure := func(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 	for i := range list {
 		r := &list[i]

@@ -48,6 +48,7 @@ func openCheck(desk *play.Desk, words *assets.Words, dir string) (*selfCheck, er
 
 // Renew begins another self-check.
 func (c *selfCheck) Renew() error {
+	c.notice = ""
 	played, err := playedHere(c.dir)
 	if err != nil {
 		return err
@@ -89,6 +90,7 @@ func (c *selfCheck) follow() error {
 // Car begins a car, goes on with it, or opens it at its debrief when every car is
 // handed over.
 func (c *selfCheck) Car(n int) (*play.Kept, error) {
+	c.notice = "" // it was told
 	if err := c.follow(); err != nil {
 		return nil, err
 	}
