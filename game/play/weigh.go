@@ -28,18 +28,40 @@ func (s *Session) after(chosen []string) (physics.Condition, error) {
 }
 
 // mended tells whether these remedies leave no part faulty.
-func (s *Session) mended(chosen []string) (bool, error) {
+func (s *Session) mended(chosen []string) (bool, error) { return s.mends(chosen, s.job.Faults) }
+
+// mends tells whether these remedies leave nothing of these faults.
+func (s *Session) mends(chosen []string, faults []scenarios.Fault) (bool, error) {
 	now, err := s.after(chosen)
 	if err != nil {
 		return false, err
 	}
 	good := now
-	for i := range s.job.Faults {
-		if err := s.job.Faults[i].MakeGood(&s.job.Car.Spec, &good); err != nil {
+	for i := range faults {
+		if err := faults[i].MakeGood(&s.job.Car.Spec, &good); err != nil {
 			return false, err
 		}
 	}
 	return scoring.Mended(&s.job.Car.Spec, now, good)
+}
+
+// needed tells whether one of these remedies mends a fault that the others leave,
+// whether or not the brakes show it.
+func (s *Session) needed(chosen []string, remedy int) (bool, error) {
+	for i := range s.job.Faults {
+		fault := s.job.Faults[i : i+1]
+		with, err := s.mends(chosen, fault)
+		if err != nil {
+			return false, err
+		}
+		if !with {
+			continue
+		}
+		if left, err := s.mends(without(chosen, remedy), fault); err != nil || !left {
+			return err == nil, err
+		}
+	}
+	return false, nil
 }
 
 // choice is a set of remedies with a release, and the car it leaves.
@@ -136,7 +158,14 @@ func (w *scales) choice(chosen []string, release string, known bool) (c scoring.
 		if err != nil {
 			return c, leaves, err
 		}
-		if same(&without, &leaves) {
+		if !same(&without, &leaves) {
+			continue
+		}
+		needed, err := w.s.needed(chosen, i)
+		if err != nil {
+			return c, leaves, err
+		}
+		if !needed {
 			c.Needless++
 		}
 	}
