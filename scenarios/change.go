@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"evenwear/physics"
@@ -147,6 +148,31 @@ func (f *Field) keeps(cond *physics.Condition) float64 {
 		return 0
 	}
 	return min(*f.kept(cond), *f.cond(cond))
+}
+
+// Excludes tells whether two remedies cannot both be chosen at a place: they are
+// for one part. Vessels under the bonnet are filled each by itself, so of those
+// only two for one vessel exclude each other.
+func (r *Remedy) Excludes(other *Remedy) bool {
+	if r.Part != other.Part {
+		return false
+	}
+	mine, others := r.vessels(), other.vessels()
+	if len(mine)+len(others) == 0 {
+		return true
+	}
+	return slices.ContainsFunc(mine, func(path string) bool { return slices.Contains(others, path) })
+}
+
+// vessels are the paths of the levels that a remedy sets.
+func (r *Remedy) vessels() (paths []string) {
+	for i := range r.Changes {
+		switch r.Changes[i].Op {
+		case StandsAt, FillTo, DrawTo:
+			paths = append(paths, r.Changes[i].Path)
+		}
+	}
+	return paths
 }
 
 // Apply does the remedy's work on a car at a place.

@@ -41,7 +41,7 @@ func (s *Session) refuseRemedy(a Act) no {
 	}
 	for _, c := range s.chosen {
 		o, at, _ := s.desk.findRemedy(c)
-		if o.Part == r.Part && at == place {
+		if at == place && o.Excludes(r) {
 			return because("no.one_for_a_part", "other", o.Name)
 		}
 	}
