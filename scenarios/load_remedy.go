@@ -41,6 +41,9 @@ func (b *builder) remedy(src *source) {
 	if n := o.get("refers"); n != nil {
 		m.Refers, _ = src.r.yes(n, "refers")
 	}
+	if n := o.get("renews"); n != nil {
+		m.Renews, _ = src.r.yes(n, "renews")
+	}
 	m.Changes = changes(o, m.Places)
 	o.close()
 }

@@ -170,6 +170,7 @@ type Remedy struct {
 	Cautions       []string
 	Harmful        string // id of the rule it breaks; empty for most
 	Refers         bool   // hands the car to a licensed mechanic
+	Renews         bool   // puts a new part in, not only work, grease or fluid
 	Changes        []Change
 }
 

@@ -70,7 +70,8 @@ func (s *Session) plan() *PlanView {
 	if s.repaired != nil {
 		for _, c := range s.chosen {
 			r, at, _ := s.desk.findRemedy(c)
-			if r.PartsCost == 0 {
+			_, wheel := at.Wheel()
+			if !r.Renews || !wheel && at != "front_axle" && at != "rear_axle" {
 				continue
 			}
 			for _, w := range at.Wheels(&s.job.Car.Spec) {
