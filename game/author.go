@@ -7,6 +7,8 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+
+	"evenwear/scenarios"
 )
 
 // newCmd begins files of an author's own.
@@ -56,7 +58,11 @@ func jobFile(file string) (folder, id string, err error) {
 	if filepath.Base(dir) != "jobs" || filepath.Ext(base) != ".yaml" {
 		return "", "", fmt.Errorf("%s: a job stands in a folder named jobs and ends in .yaml: FOLDER/jobs/NAME.yaml", file)
 	}
-	return filepath.Dir(dir), strings.TrimSuffix(base, ".yaml"), nil
+	id = strings.TrimSuffix(base, ".yaml")
+	if !scenarios.IsID(id) {
+		return "", "", fmt.Errorf("%s: %q cannot be an id; a small letter, then at most 39 small letters, digits and underscores, then .yaml", file, id)
+	}
+	return filepath.Dir(dir), id, nil
 }
 
 // schemaCmd prints a schema for editors.

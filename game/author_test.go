@@ -29,6 +29,9 @@ func TestNewJobFile(t *testing.T) {
 	if err := (&newJobCmd{File: file}).Run(&cli{}); err == nil || !strings.Contains(err.Error(), "is there already and was left alone") {
 		t.Errorf("written over: %v", err)
 	}
+	if err := (&newJobCmd{File: "own/jobs/Bad Name.yaml"}).Run(&cli{}); err == nil || !strings.Contains(err.Error(), `"Bad Name" cannot be an id`) {
+		t.Error(err)
+	}
 	for _, bad := range []string{"mine.yaml", "own/mine.yaml", "own/jobs/mine.yml", "own/jobs"} {
 		if err := (&newJobCmd{File: bad}).Run(&cli{}); err == nil || !strings.Contains(err.Error(), "FOLDER/jobs/NAME.yaml") {
 			t.Errorf("%s: %v", bad, err)

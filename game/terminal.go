@@ -97,7 +97,7 @@ func (t *termCmd) open(desk *play.Desk, words *assets.Words, dir string) (*play.
 		if len(desk.Library().Jobs) == 0 {
 			return nil, errors.New("the library has no jobs")
 		}
-		job = desk.Library().Jobs[0].ID
+		job = desk.Library().ByAim()[0].ID
 	}
 	var drawn *record.Purpose
 	if job == practiseWord {
@@ -166,7 +166,7 @@ func (listCmd) Run(c *cli) error {
 	if err != nil {
 		return unkept(dir, err)
 	}
-	for _, j := range lib.Jobs {
+	for _, j := range lib.ByAim() {
 		if _, err := fmt.Printf("%-18s %3.0f min  %s\n", j.ID, j.Minutes, j.Title); err != nil {
 			return err
 		}

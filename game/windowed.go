@@ -117,7 +117,7 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 				return begin(a, id, nil)
 			}})
 	}
-	for _, j := range desk.Library().Jobs {
+	for _, j := range desk.Library().ByAim() {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: j.Title, Detail: words.Say("cover.job_minutes", "minutes", j.Minutes),
 			Open: func(a *scene.App) (scene.Scene, error) { return begin(a, j.ID, nil) }})
 	}

@@ -56,6 +56,9 @@ type source struct {
 
 var idPattern = regexp.MustCompile(`^[a-z][a-z0-9_]{0,39}$`)
 
+// IsID tells that a file may be named so, without its ending.
+func IsID(name string) bool { return idPattern.MatchString(name) }
+
 // load reads every file of every layer, later layers over earlier ones.
 func load(layers ...layer) (*Library, error) {
 	var probs Problems

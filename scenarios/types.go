@@ -1,6 +1,11 @@
 package scenarios
 
-import "evenwear/physics"
+import (
+	"cmp"
+	"slices"
+
+	"evenwear/physics"
+)
 
 // A Library is every car, cause, remedy and job, sorted by id; groups and parts
 // stand in the order of the catalogue. It is immutable.
@@ -62,6 +67,14 @@ func (l *Library) Lesson(id string) *Lesson {
 
 // Job returns the job with this id, or nil.
 func (l *Library) Job(id string) *Job { return byID(l.Jobs, id, func(j *Job) string { return j.ID }) }
+
+// ByAim is the jobs from the easiest to the hardest, those of equal difficulty by
+// their titles: the order in which a list offers them.
+func (l *Library) ByAim() []*Job {
+	list := slices.Clone(l.Jobs)
+	slices.SortStableFunc(list, func(a, b *Job) int { return cmp.Or(cmp.Compare(a.Aim, b.Aim), cmp.Compare(a.Title, b.Title)) })
+	return list
+}
 
 func byID[T any](all []*T, id string, of func(*T) string) *T {
 	for _, x := range all {

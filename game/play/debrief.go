@@ -35,6 +35,9 @@ func (s *Session) debrief() *DebriefView {
 		if m.ID == "reading" {
 			d.Marks[len(d.Marks)-1].Reason += s.sayAmiss()
 		}
+		if m.Scale < 1 {
+			d.Marks[len(d.Marks)-1].Reason += " " + s.words.Say("mark.scaled", "percent", whole(100*m.Scale))
+		}
 	}
 	for _, n := range o.Marks.Notes {
 		if d.Cap != "" {

@@ -67,7 +67,7 @@ func newMirror(t *testing.T, screen windowtest.Screen, dir string) *mirror {
 	for _, ease := range scenarios.Eases {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: words.Say("cover.unseen_" + string(ease)), Detail: words.Say("cover.unseen"), Open: elsewhere})
 	}
-	for _, j := range desk.Library().Jobs {
+	for _, j := range desk.Library().ByAim() {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: j.Title, Detail: words.Say("cover.job_minutes", "minutes", j.Minutes),
 			Open: func(a *scene.App) (scene.Scene, error) {
 				s, err := desk.Open(j.ID, m.begun().Seed)
