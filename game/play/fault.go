@@ -37,6 +37,9 @@ func (s *Session) faults(found *scoring.Outlook) ([]FaultView, error) {
 			return nil, err
 		}
 		f.Cause = x.Cause.Name
+		if err := s.vesselOf(&f, &x); err != nil {
+			return nil, err
+		}
 		all = append(all, f)
 	}
 	return all, nil
@@ -196,7 +199,7 @@ func (s *Session) faultLabels(f *FaultView, on, off [2]CaliperView, c *physics.W
 	}
 	if f.Kind == "fluid" { // what the fluid went into
 		cond := s.found.Model.Condition()
-		all = append(all, s.moreLabels(carFigures(&s.job.Car.Spec, &cond))...)
+		all = append(all, s.moreLabels(carFigures(&cond))...)
 		for i, axle := range [2]string{"front", "rear"} {
 			differ("linings", "fault.linings_"+axle, thinnest(found, i), thinnest(healthy, i), 0.1, 1)
 		}

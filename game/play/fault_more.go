@@ -41,16 +41,7 @@ func wheelFigures(c *physics.WheelCondition) []figureOf {
 }
 
 // carFigures are what the whole car's condition has beyond a new car's.
-func carFigures(spec *physics.Spec, c *physics.Condition) []figureOf {
-	// level is told where a fluid stands above MAX or below low of the way to it.
-	level := func(id string, added, minToMax, low float64) figureOf {
-		f := figureOf{part: "level", id: id, least: math.Inf(1)}
-		if share := 1 + added/max(minToMax, 1e-9); share > 1 || share < low {
-			f.now, f.least = 100*share, math.Inf(-1)
-		}
-		return f
-	}
-	v, had := &spec.Vessels, &c.Vessels
+func carFigures(c *physics.Condition) []figureOf {
 	return []figureOf{
 		{"level", "fault.water", 100 * c.Water, 0.3, 1},
 		{"level", "fault.low_grade", 100 * c.LowGrade, 1, 0},
@@ -62,10 +53,6 @@ func carFigures(spec *physics.Spec, c *physics.Condition) []figureOf {
 		{"pedal", "fault.diaphragm", 100 * c.DiaphragmLeak, 0.5, 0},
 		{"pedal", "fault.play_lost", max(c.PortCover[0], c.PortCover[1]) / physics.Millimetre, 0.1, 1},
 		{"pedal", "fault.chamber_air", max(c.ChamberAir[0], c.ChamberAir[1]) * 1e6, 0.1, 1},
-		level("fault.oil", had.Oil, v.Oil.MinToMax, 0),
-		level("fault.coolant", had.Coolant, v.Coolant.MinToMax, 0),
-		level("fault.steering", had.Steering, v.Steering.MinToMax, 0),
-		level("fault.washer", had.Washer, v.Washer.MinToMax, 0.1),
 	}
 }
 

@@ -106,6 +106,16 @@ func TestFaultsShow(t *testing.T) {
 				if f.Kind != "fluid" || f.Level[1] > f.Level[0]-0.1 {
 					t.Errorf("drawn as %s, level %.2f, sound %.2f", f.Kind, f.Level[1], f.Level[0])
 				}
+			case "oil_low", "oil_overfilled", "coolant_leak", "coolant_overfilled", "steering_low", "washer_empty":
+				vessel, _, _ := strings.Cut(c.ID, "_")
+				high := strings.HasSuffix(c.ID, "overfilled")
+				if f.Vessel != vessel || high && f.Level[1] <= 1 || !high && f.Level[1] > 0.1 || f.Level[0] < 0.1 || f.Level[0] > 1 {
+					t.Errorf("drawn as %q, level %.2f, sound %.2f", f.Vessel, f.Level[1], f.Level[0])
+				}
+			case "no_assistance":
+				if f.Vessel != "" {
+					t.Errorf("drawn as the vessel %q", f.Vessel)
+				}
 			case "disc_runout":
 				has("disc")
 			}

@@ -210,7 +210,8 @@ type FaultView struct {
 	Faulty   CaliperView
 	Axial    float64    // factor of the axial movement: 80, 40, 20, 10 or 1
 	Released bool       // both are drawn let go after the press
-	Level    [2]float64 // [1] reservoir of the sound car and of this one, MIN 0 to MAX 1
+	Vessel   string     // whose level is meant: "oil", "coolant", "steering", "washer"; empty for the brake reservoir
+	Level    [2]float64 // [1] of that vessel, of the sound car and of this one, MIN 0 to MAX 1
 	Air      float64    // [cm³] at one atmosphere
 	Leak     float64    // [mm²] opening at the joint
 	Labels   []FaultLabel

@@ -6,7 +6,8 @@ import (
 )
 
 // The true fault: a half section of the caliper as it was, the sound one dashed,
-// and what differs in words and figures; the reservoir where the level tells.
+// and what differs in words and figures; the reservoir, or the vessel under the
+// bonnet that is meant, where the level tells.
 
 const (
 	faultX0  = 29.0  // [unit]
@@ -25,7 +26,11 @@ func (s *debrief) drawFault(c *draw.Canvas) {
 	c.Text(draw.Pt{X: faultX0, Y: 337}, draw.HeadingText, th.Ink, s.word(id))
 	s.layLabels(c, f)
 	if f.Kind == "fluid" {
-		s.line(c, 354, "debrief_sheet.reservoir", "", "")
+		id = "debrief_sheet.reservoir"
+		if f.Vessel != "" {
+			id = "debrief_sheet." + f.Vessel
+		}
+		s.line(c, 354, id, "", "")
 		s.drawReservoir(c, draw.Rect{X: 120, Y: 384, W: 150, H: 190}, f)
 		s.labels.draw(c, s.targets.Focus == s.labels.id)
 		return
@@ -118,13 +123,18 @@ func (s *debrief) drawForces(c *draw.Canvas, f *play.FaultView) {
 	}
 }
 
-// drawReservoir draws the reservoir with its marks, the level as it was in
-// fluid and the sound car's dashed.
+// drawReservoir draws a vessel with its marks, the level as it was in fluid and
+// the sound car's dashed.
 func (s *debrief) drawReservoir(c *draw.Canvas, r draw.Rect, f *play.FaultView) {
 	th := c.Theme
-	// MIN and MAX a quarter of the height from foot and top.
+	// MIN and MAX a quarter of the height from foot and top; a washer bottle has
+	// no MIN: it is empty at its foot.
+	foot, marks := 0.75, [2]string{"debrief_sheet.min", "debrief_sheet.max"}
+	if f.Vessel == "washer" {
+		foot, marks = 1, [2]string{"debrief_sheet.empty", "debrief_sheet.full"}
+	}
 	at := func(level float64) float64 {
-		y := r.Y + r.H*(0.75-0.5*level)
+		y := r.Y + r.H*(foot-(foot-0.25)*level)
 		return min(max(y, r.Y), r.Y+r.H)
 	}
 	y := at(f.Level[1])
@@ -132,7 +142,7 @@ func (s *debrief) drawReservoir(c *draw.Canvas, r draw.Rect, f *play.FaultView) 
 	c.Level(fluid, 0, fluid[0])
 	c.Line(fluid[0], fluid[1], draw.Visible)
 	c.Polyline([]draw.Pt{{X: r.X, Y: r.Y}, {X: r.X, Y: r.Y + r.H}, {X: r.X + r.W, Y: r.Y + r.H}, {X: r.X + r.W, Y: r.Y}}, draw.Visible)
-	for i, id := range [2]string{"debrief_sheet.min", "debrief_sheet.max"} {
+	for i, id := range marks {
 		m := at(float64(i))
 		c.Line(draw.Pt{X: r.X - 6, Y: m}, draw.Pt{X: r.X + 8, Y: m}, draw.Thin.Wide(1.6))
 		c.Text(draw.Pt{X: r.X - 9, Y: m + 5}, draw.SmallText.To(draw.Right), th.Ink, s.word(id))

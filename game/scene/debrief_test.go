@@ -52,6 +52,22 @@ func TestDebriefPictures(t *testing.T) {
 	}
 }
 
+// TestDebriefVesselPictures: a fluid under the bonnet is drawn in its own vessel,
+// not in the brake reservoir.
+func TestDebriefVesselPictures(t *testing.T) {
+	for vessel, x := range map[string]struct {
+		cause string
+		level [2]float64
+	}{"oil": {"Engine oil low", [2]float64{1, -0.2}}, "washer": {"Washer bottle empty", [2]float64{1, 0.02}}} {
+		a, s, g := shownDebrief(t, played, false)
+		g.view.Debrief.Faults = []play.FaultView{{Kind: "fluid", Wheel: "front_left", Cause: x.cause, Place: "whole car", Vessel: vessel, Level: x.level,
+			Labels: []play.FaultLabel{{Part: "level", Text: words(t).Say("fault."+vessel, "now", s.num(100*x.level[1], 0), "sound", s.num(100*x.level[0], 0))}}}}
+		s.job.refresh()
+		img, _ := a.Draw()
+		drawtest.Golden(t, "debrief-"+vessel, img)
+	}
+}
+
 // TestDebriefOfADrawnCar: why a car was drawn stands above the keys; that the
 // result could not be kept stands at the head.
 func TestDebriefOfADrawnCar(t *testing.T) {
