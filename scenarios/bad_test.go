@@ -174,7 +174,7 @@ func TestBadOthers(t *testing.T) {
 		{"severity twice", "causes/pins_dry.yaml", "id: clear", "id: slight", "causes/pins_dry.yaml:18:5: severities[1].id: \"slight\" stands twice; once"},
 		{"range the wrong way", "causes/pins_dry.yaml", "{from: 2000, to: 15000}", "{from: 20000, to: 15000}", "causes/pins_dry.yaml:11:11: since_km: from is greater than to; from at most to\njobs/warm_wheel.yaml:14:69: faults[0].since_km: 7000 is out of range; a number from 20000 to 15000 km"},
 		{"negative change", "causes/pins_dry.yaml", "wheel.pin_friction_n: 120", "wheel.pin_friction_n: -120", "causes/pins_dry.yaml:17:33: severities[0].add.wheel.pin_friction_n: -120 is out of range; a number from 0 to 50000 N"},
-		{"unknown person", "remedies/renew_joint.yaml", "who: licensed_unless_trained", "who: anybody", "remedies/renew_joint.yaml:6:6: who: unknown person \"anybody\"; known are owner, licensed_unless_trained, licensed, nobody"},
+		{"unknown person", "remedies/renew_joint.yaml", "who: licensed_unless_trained", "who: anybody", "remedies/renew_joint.yaml:6:6: who: unknown person \"anybody\"; known are owner, licensed_unless_trained, licensed, no_work"},
 		{"unknown part", "remedies/renew_joint.yaml", "part: lines", "part: line", "remedies/renew_joint.yaml:2:7: part: unknown part \"line\"; known are pins, caliper, pads, disc, lines, fluid, bonnet, whole"},
 		{"not yes or no", "remedies/renew_joint.yaml", "renews: yes", "renews: often", "remedies/renew_joint.yaml:7:9: renews: \"often\" is neither yes nor no; yes or no"},
 		{"unknown mark", "remedies/renew_joint.yaml", "pour_to: max", "pour_to: brim", "remedies/renew_joint.yaml:13:10: pour_to: unknown mark \"brim\"; known is max"},

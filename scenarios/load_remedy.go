@@ -1,7 +1,10 @@
 package scenarios
 
-// Whos is who may do a remedy.
-var Whos = []string{"owner", "licensed_unless_trained", "licensed", "nobody"}
+// NoWork is the person of a remedy at which nothing is worked on the car.
+const NoWork = "no_work"
+
+// Whos is who can do a remedy. Whether it is right to be done says [Remedy.Harmful].
+var Whos = []string{"owner", "licensed_unless_trained", "licensed", NoWork}
 
 // Rules is the harmful acts a remedy can be.
 var Rules = []string{"petroleum_grease", "wrong_fluid", "forced_piston", "one_side_only"}

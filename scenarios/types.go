@@ -179,7 +179,7 @@ type Remedy struct {
 	Places         []Place
 	Minutes        float64 // [min]
 	PartsCost      float64 // [min] the parts' price in minutes' worth
-	Who            string  // "owner", "licensed_unless_trained", "licensed", "nobody"
+	Who            string  // one of [Whos]
 	Cautions       []string
 	Harmful        string // id of the rule it breaks; empty for most
 	Refers         bool   // hands the car to a licensed mechanic

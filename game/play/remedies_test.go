@@ -1,6 +1,11 @@
 package play
 
-import "testing"
+import (
+	"strings"
+	"testing"
+
+	"evenwear/scenarios"
+)
 
 // TestVesselsTogether: every vessel under the bonnet can be filled in one go, and
 // none be filled and drawn off.
@@ -24,5 +29,38 @@ func TestVesselsTogether(t *testing.T) {
 		if n := choose(id); n.allows() {
 			t.Errorf("%s can be chosen beside %v", id, s.chosen)
 		}
+	}
+}
+
+// TestWho: who can do a remedy tells neither that it is right nor that it is
+// wrong; only where nothing is worked on the car nobody is named.
+func TestWho(t *testing.T) {
+	lib, words := shelf(t)
+	s := &Session{desk: NewDesk(lib, words), words: words}
+	of := map[string][]string{} // remedies by what is said
+	harmful := 0
+	for _, r := range lib.Remedies {
+		said := s.sayWho(r)
+		of[said] = append(of[said], r.ID)
+		if r.Harmful != "" {
+			harmful++
+		}
+		if (said == "") != (r.ID == "leave" || r.ID == "refer") || strings.Contains(said, "handbook") {
+			t.Errorf("%s: %q", r.ID, said)
+		}
+	}
+	for said, ids := range of {
+		right := 0
+		for _, id := range ids {
+			if lib.Remedy(id).Harmful == "" {
+				right++
+			}
+		}
+		if right == 0 {
+			t.Errorf("%q is said of harmful remedies only: %v", said, ids)
+		}
+	}
+	if harmful < 3 || len(of) != len(scenarios.Whos) {
+		t.Errorf("%d harmful remedies, %d sayings", harmful, len(of))
 	}
 }

@@ -3,6 +3,8 @@ package play
 import (
 	"strconv"
 	"strings"
+
+	"evenwear/scenarios"
 )
 
 // call is the call sheet.
@@ -66,7 +68,7 @@ func (s *Session) partView(id, name string) PartView {
 		if r.Part != id {
 			continue
 		}
-		choice := RemedyChoice{ID: r.ID, Name: r.Name, Who: s.say("who." + r.Who), Minutes: r.Minutes, Caution: strings.Join(r.Cautions, " ")}
+		choice := RemedyChoice{ID: r.ID, Name: r.Name, Who: s.sayWho(r), Minutes: r.Minutes, Caution: strings.Join(r.Cautions, " ")}
 		for _, p := range r.Places {
 			what := r.ID + "@" + string(p)
 			a := s.act("", s.sayPlace(string(p)), Act{Do: Remedy, What: what})
@@ -82,11 +84,19 @@ func (s *Session) partView(id, name string) PartView {
 	return pv
 }
 
+// sayWho says who can do a remedy; empty where nothing is worked on the car.
+func (s *Session) sayWho(r *scenarios.Remedy) string {
+	if r.Who == scenarios.NoWork {
+		return ""
+	}
+	return s.say("who." + r.Who)
+}
+
 func (s *Session) remedyViews() []RemedyView {
 	var list []RemedyView
 	for _, c := range s.chosen {
 		r, at, _ := s.desk.findRemedy(c)
-		list = append(list, RemedyView{ID: c, Name: r.Name, Place: s.sayPlace(string(at)), Who: s.say("who." + r.Who),
+		list = append(list, RemedyView{ID: c, Name: r.Name, Place: s.sayPlace(string(at)), Who: s.sayWho(r),
 			Caution: strings.Join(r.Cautions, " "), Minutes: r.Minutes, Drop: s.act("", s.say("act.unremedy"), Act{Do: DropRem, What: c})})
 	}
 	return list
@@ -111,7 +121,7 @@ func (s *Session) showCall(v *View) {
 		for _, p := range c.Parts {
 			v.add(Node{ID: "part_" + p.ID, Role: "heading", Name: p.Name})
 			for _, r := range p.Remedies {
-				v.add(Node{ID: "remedy_" + r.ID, Role: "choice", Name: r.Name, Value: s.words.Say("view.who", "who", r.Who), Actions: r.Places})
+				v.add(Node{ID: "remedy_" + r.ID, Role: "choice", Name: r.Name, Value: r.Who, Actions: r.Places})
 			}
 		}
 		v.add(Node{ID: "chosen", Role: "heading", Name: s.say("view.chosen"), Value: strconv.Itoa(len(c.Remedies))})

@@ -108,7 +108,7 @@ type PartView struct {
 
 // A RemedyChoice is one remedy of the full list with its places.
 type RemedyChoice struct {
-	ID, Name, Who string
+	ID, Name, Who string // Who can do it; empty where nothing is worked on the car
 	Caution       string
 	Minutes       float64
 	Places        []Action // Remedy acts; Label is the place

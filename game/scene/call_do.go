@@ -181,8 +181,11 @@ func (s *call) paintRemedy(c *draw.Canvas, i int, r draw.Rect) {
 		c.Text(draw.Pt{X: x, Y: mid + 14}, st, col, rest)
 		x += c.Measure(st, rest) + 14
 	}
-	c.Text(draw.Pt{X: x, Y: mid + 14}, draw.SmallText, col,
-		fit(c, s.lettering, s.words.Say("call.who", "minutes", s.num(m.Minutes, 0), "who", m.Who), draw.SmallText, r.X+r.W-10-x))
+	about := s.words.Say("call.minutes", "minutes", s.num(m.Minutes, 0))
+	if m.Who != "" {
+		about = s.words.Say("call.who", "minutes", s.num(m.Minutes, 0), "who", m.Who)
+	}
+	c.Text(draw.Pt{X: x, Y: mid + 14}, draw.SmallText, col, fit(c, s.lettering, about, draw.SmallText, r.X+r.W-10-x))
 }
 
 func (s *call) paintChosen(c *draw.Canvas, i int, r draw.Rect) {
