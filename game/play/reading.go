@@ -180,7 +180,7 @@ func (s *Session) refuseCheck(what string) no {
 	if inst.Check == "cap_vent" && s.opened {
 		return because("no.cap_was_open")
 	}
-	if c.Station == inspect.WheelOn && s.setup.stands("wheel_off@"+inst.Wheel.String()) {
+	if c.Station == inspect.WheelOn && !c.BareToo && s.setup.stands("wheel_off@"+inst.Wheel.String()) {
 		return because("no.wheel_is_off")
 	}
 	if stands, _ := s.setup.onWheels(); c.Harmful == inspect.HarmRoad && !stands {

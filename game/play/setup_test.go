@@ -73,3 +73,29 @@ func TestLiftedCarIsNotDriven(t *testing.T) {
 		t.Errorf("a slow stop on four wheels: notice %q", v.Notice)
 	}
 }
+
+// TestHoseWithWheelOff: what a hand and an eye find at the hose is found with the
+// wheel off too, in the same minutes; what is found of the wheel is not.
+func TestHoseWithWheelOff(t *testing.T) {
+	s := acted(t, play.Act{Do: play.Go, What: "ground"}, play.Act{Do: play.Prepare, What: "lift_front"}, play.Act{Do: play.Go, What: "front_left"},
+		play.Act{Do: play.Prepare, What: "stand@front_left"}, play.Act{Do: play.Prepare, What: "wheel_off@front_left"})
+	for _, x := range []struct {
+		check, word string
+		minutes     float64
+	}{{"wetness", "dry", 1.5}, {"hose_bulge", "sound", 1}} {
+		before := s.View().Title.Minutes
+		for _, a := range []play.Act{{Do: play.Check, What: x.check + "@front_left"}, {Do: play.Write, Text: x.word}} {
+			if err := s.Do(a); err != nil {
+				t.Fatalf("%+v: %v", a, err)
+			}
+		}
+		if took := s.View().Title.Minutes - before; took != x.minutes {
+			t.Errorf("%s took %g min, want %g", x.check, took, x.minutes)
+		}
+	}
+	for _, check := range []string{"spin", "turning_force", "braked_force", "hub_play", "opening_outer"} {
+		if err := s.Do(play.Act{Do: play.Check, What: check + "@front_left"}); err == nil || !strings.Contains(s.View().Notice, "The wheel is off") {
+			t.Errorf("%s with the wheel off: error %v, notice %q", check, err, s.View().Notice)
+		}
+	}
+}

@@ -32,6 +32,8 @@ func TestCatalogue(t *testing.T) {
 			t.Errorf("%s: station %s, a wheel each %t", c.ID, c.Station, c.PerWheel)
 		case (c.Station == WheelOn || c.Station == WheelOff) != slices.Contains(Parts(), c.Part):
 			t.Errorf("%s: station %s, part %q", c.ID, c.Station, c.Part)
+		case c.BareToo != (c.ID == "wetness" || c.ID == "hose_bulge"):
+			t.Errorf("%s: made with the wheel off too %t", c.ID, c.BareToo)
 		case (c.Station == Road) != (c.Harmful == HarmRoad):
 			t.Errorf("%s: station %s, harmful when %q", c.ID, c.Station, c.Harmful)
 		}

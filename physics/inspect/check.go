@@ -52,6 +52,7 @@ type Check struct {
 	Station  Station
 	Part     Part     // what is looked at, where a place has many checks
 	PerWheel bool     // one instance a wheel
+	BareToo  bool     // of [WheelOn]: made alike with the wheel off
 	Minutes  float64  // [min] without the preparation; common practice, no source
 	Needs    []string // preparations, "@wheel" and "@end" to be filled in; see [Needs]
 	Cautions []string // ids of the cautions that stand at the act

@@ -20,7 +20,7 @@ func (w *World) weep(s *physics.State, wheel physics.Wheel) float64 {
 // heavy foot.
 func wet(id ID, station Station, part Part, minutes float64, needs, cautions []string, hole func(c *physics.WheelCondition) float64) Check {
 	return Check{
-		ID: id, Station: station, Part: part, PerWheel: true, Minutes: minutes, Needs: needs, Cautions: cautions,
+		ID: id, Station: station, BareToo: station == WheelOn, Part: part, PerWheel: true, Minutes: minutes, Needs: needs, Cautions: cautions,
 		Meter: Meter{
 			// A drop is about 0.05 cm³; a tenth of it makes a wiped joint shine, ten
 			// of them run. Sigma: what a wipe leaves behind. Assumed.
@@ -98,7 +98,7 @@ func wheelOnChecks() []Check {
 		},
 		{
 			// The swelling of the hose, felt with a hand round it under a heavy foot.
-			ID: "hose_bulge", Station: WheelOn, Part: HosePart, PerWheel: true, Minutes: 1,
+			ID: "hose_bulge", Station: WheelOn, BareToo: true, Part: HosePart, PerWheel: true, Minutes: 1,
 			Cautions: []string{"caution.not_under_jack"},
 			Meter: Meter{
 				// 49 CFR 571.106 Table I allows a hose of the smallest class about

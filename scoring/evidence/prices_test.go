@@ -92,3 +92,18 @@ func TestPricesOfAColdCar(t *testing.T) {
 		t.Errorf("the oil of a cold car costs %g min, want the drive and the look", got)
 	}
 }
+
+// TestPricesOfAHose: at a wheel that is off the hose costs its own minutes and
+// nothing to put the wheel back.
+func TestPricesOfAHose(t *testing.T) {
+	p := Problem{Checks: inspect.Instances()}
+	prices := InspectPrices(&p)
+	pin := inspect.Instance{Check: "pin_upper", Wheel: physics.FrontRight, PerWheel: true}
+	for id, want := range map[inspect.ID]float64{"wetness": 1.5, "hose_bulge": 1} {
+		hose := inspect.Instance{Check: id, Wheel: physics.FrontRight, PerWheel: true}
+		alone, after := prices.Minutes(&p, []inspect.Instance{hose}), prices.Minutes(&p, []inspect.Instance{pin, hose})-prices.Minutes(&p, []inspect.Instance{pin})
+		if alone != want || after != want {
+			t.Errorf("%s costs %g min with the wheel on and %g with it off, want %g", id, alone, after, want)
+		}
+	}
+}
