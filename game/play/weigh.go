@@ -226,8 +226,8 @@ func (s *Session) cheapestMending(sets [][]string) (work float64, done []bool) {
 }
 
 // candidates are the sets of remedies the best is looked for in: none, each
-// one that touches a faulty place, and each of those with new pads or discs on
-// the same axle.
+// one that touches a faulty place, each of those with new pads or discs on the same
+// axle, and what mends two faults one by one.
 func (s *Session) candidates() [][]string {
 	spec := &s.job.Car.Spec
 	touches := func(p scenarios.Place) bool {
@@ -262,6 +262,29 @@ func (s *Session) candidates() [][]string {
 		for _, b := range single {
 			if a != b {
 				sets = append(sets, []string{b, a})
+			}
+		}
+	}
+	return append(sets, s.bothCured(single)...)
+}
+
+// bothCured are the sets that mend two faults by one remedy each.
+func (s *Session) bothCured(single []string) (sets [][]string) {
+	if len(s.job.Faults) != 2 {
+		return nil
+	}
+	var cures [2][]string
+	for k := range cures {
+		for _, id := range single {
+			if ok, err := s.mends([]string{id}, s.job.Faults[k:k+1]); err == nil && ok {
+				cures[k] = append(cures[k], id)
+			}
+		}
+	}
+	for _, a := range cures[0] {
+		for _, b := range cures[1] {
+			if a != b && !slices.Contains(cures[1], a) && !slices.Contains(cures[0], b) {
+				sets = append(sets, []string{a, b})
 			}
 		}
 	}
