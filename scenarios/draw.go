@@ -299,7 +299,7 @@ func leastLining(spec *physics.Spec, cond *physics.Condition) float64 {
 }
 
 // nearest is v rounded to a multiple of step.
-func nearest(v, step float64) float64 { return math.Floor(v/step+0.5) * step }
+func nearest(v, step float64) float64 { return float64(math.Floor(float64(v/step)+0.5) * step) }
 
 // DrawnID is the id of a drawn job: "unseen_fair_48213". It is all that is
 // needed to draw the job again.

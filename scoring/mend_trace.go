@@ -72,5 +72,5 @@ func outside(now, good, minToMax float64) trace {
 	if now == good {
 		return trace{}
 	}
-	return trace{max(now, -minToMax-now), 0.05 * minToMax}
+	return trace{max(now, -float64(minToMax)-now), float64(0.05 * minToMax)}
 }

@@ -70,7 +70,7 @@ func behave(t *testing.T, spec *physics.Spec, cond physics.Condition) (b behavio
 		worn := v.Wear[0][0] + v.Wear[1][0] + v.Wear[0][1] + v.Wear[1][1] - cond.Wheels[w].Wear[0][0] - cond.Wheels[w].Wear[1][0] - cond.Wheels[w].Wear[0][1] - cond.Wheels[w].Wear[1][1]
 		b.all = append(b.all, worn, v.PinFriction[0]-cond.Wheels[w].PinFriction[0], v.PinFriction[1]-cond.Wheels[w].PinFriction[1], v.SealFriction-cond.Wheels[w].SealFriction)
 	}
-	b.all = append(b.all, later.Water-cond.Water, later.RubberSwollen-cond.RubberSwollen)
+	b.all = append(b.all, later.Water-cond.Water, later.RubberSwollen-cond.RubberSwollen, later.Vessels.Coolant-cond.Vessels.Coolant)
 	return b
 }
 

@@ -47,8 +47,8 @@ func (n *names) rows(prob []float64) []Belief {
 		case p[1] < 0:
 			all[p[0]].P += prob[h]
 		default:
-			all[p[0]].P += prob[h] / 2
-			all[p[1]].P += prob[h] / 2
+			all[p[0]].P += float64(prob[h] / 2)
+			all[p[1]].P += float64(prob[h] / 2)
 		}
 	}
 	return all
