@@ -77,24 +77,6 @@ func FormInstances() []Instance {
 	return list
 }
 
-// WordIDs lists the ids of all words that any meter lets a learner choose, each once.
-func WordIDs() []string {
-	var list []string
-	for i := range all {
-		list = addNew(list, all[i].Meter.Words)
-	}
-	return list
-}
-
-// UnitIDs lists the ids of all units, each once.
-func UnitIDs() []string {
-	var list []string
-	for i := range all {
-		list = addNew(list, []string{all[i].Meter.Unit})
-	}
-	return list
-}
-
 // CautionIDs lists the ids of all cautions that checks and preparations name, each once.
 func CautionIDs() []string {
 	var list []string

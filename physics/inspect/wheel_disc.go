@@ -100,16 +100,3 @@ func discChecks() []Check {
 		},
 	}
 }
-
-// RunoutCurve is where the needle of a dial indicator on the outer face stands
-// [mm] while the disc turns once, from the angle at which it was set to zero:
-// an arbitrary one, so the run-out is the swing, not the greatest figure.
-func RunoutCurve(w *World, wheel physics.Wheel) []float64 {
-	_, outer := swing(w.Model.Corner(wheel))
-	const zeroed = 5 // spoke
-	list := make([]float64, spokes+1)
-	for i := range list {
-		list[i] = (outer[(zeroed+i)%spokes] - outer[zeroed]) / physics.Millimetre
-	}
-	return list
-}

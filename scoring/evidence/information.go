@@ -17,32 +17,6 @@ func Entropy(p []float64) float64 {
 	return max(0, s)
 }
 
-// Gain is what an outcome tells about a class [bits]: prior[i] is the
-// probability of class i and like[i][o] that of outcome o under it. Never
-// negative, 0 when all classes answer alike.
-//
-//	Σ_i Σ_o p_i·L_io·log₂(L_io / Σ_j p_j·L_jo)
-func Gain(prior []float64, like [][]float64) float64 {
-	if len(like) == 0 {
-		return 0
-	}
-	outcome := make([]float64, len(like[0]))
-	for i := range like {
-		for o, l := range like[i] {
-			outcome[o] += float64(prior[i] * l)
-		}
-	}
-	g := 0.0
-	for i := range like {
-		for o, l := range like[i] {
-			if l > 0 && prior[i] > 0 {
-				g += float64(prior[i] * l * log2(l/outcome[o]))
-			}
-		}
-	}
-	return max(0, g)
-}
-
 // A scout judges checks that have not been made yet. It holds the live
 // hypotheses of one posterior and is good until that posterior takes a reading.
 type scout struct {
