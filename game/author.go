@@ -59,15 +59,15 @@ func jobFile(file string) (folder, id string, err error) {
 		return "", "", fmt.Errorf("%s: a job stands in a folder named jobs and ends in .yaml: FOLDER/jobs/NAME.yaml", file)
 	}
 	id = strings.TrimSuffix(base, ".yaml")
-	if !scenarios.IsID(id) {
-		return "", "", fmt.Errorf("%s: %q cannot be an id; a small letter, then at most 39 small letters, digits and underscores, then .yaml", file, id)
+	if err := scenarios.CheckID(id); err != nil {
+		return "", "", fmt.Errorf("%s: %w", file, err)
 	}
 	return filepath.Dir(dir), id, nil
 }
 
 // schemaCmd prints a schema for editors.
 type schemaCmd struct {
-	Kind string `arg:"" optional:"" default:"job" help:"job, cause, remedy, car, catalogue or owners."`
+	Kind string `arg:"" optional:"" default:"job" help:"A kind of file: job, cause, lesson …; a wrong one is answered with those there are."`
 }
 
 func (s *schemaCmd) Run(c *cli) error {

@@ -45,3 +45,6 @@ func luck() uint64 {
 	rand.Read(b[:])
 	return binary.LittleEndian.Uint64(b[:])
 }
+
+// anySeed is the luck of a session, small enough to be read out loud.
+func anySeed() uint64 { return luck()%practice.Seeds + practice.SeedLeast }

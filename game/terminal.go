@@ -137,14 +137,6 @@ func knownCar(lib *scenarios.Library, id string) error {
 	return fmt.Errorf("unknown car %q; %s", id, scenarios.NearestWords(id, known))
 }
 
-// seeds is how many seeds are drawn from.
-const seeds = 90000
-
-// anySeed is small enough to be read out loud.
-func anySeed() uint64 {
-	return luck()%seeds + 10000
-}
-
 // typed reports whether somebody types: a pipe needs no prompt.
 func typed() bool {
 	info, err := os.Stdin.Stat()

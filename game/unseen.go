@@ -1,10 +1,11 @@
 package main
 
 import (
+	"slices"
 	"strings"
 
+	"evenwear/game/practice"
 	"evenwear/scenarios"
-	"evenwear/scoring/record"
 )
 
 // unseenWord is what stands for a car that nobody wrote down: alone, a fair one;
@@ -20,24 +21,16 @@ func unseen(dir, name string) (id string, ok bool, err error) {
 	} else if name != unseenWord {
 		return "", false, nil
 	}
-	known := false
-	for _, e := range scenarios.Eases {
-		known = known || e == ease
-	}
-	if !known {
+	if !slices.Contains(scenarios.Eases, ease) {
 		return "", false, nil // an id of a drawn car, or a wrong name: the desk knows which
 	}
-	kept, err := record.List(dir)
+	played, err := playedHere(dir)
 	if err != nil {
-		return "", true, unkept(dir, err)
+		return "", true, err
 	}
 	for {
 		id = scenarios.DrawnID(anySeed(), ease)
-		played := false
-		for _, e := range kept {
-			played = played || e.Job == id
-		}
-		if !played || len(kept) > seeds/2 { // nearly every number has been played
+		if !played[id] || len(played) > practice.Seeds/2 { // nearly every number has been played
 			return id, true, nil
 		}
 	}

@@ -56,8 +56,16 @@ type source struct {
 
 var idPattern = regexp.MustCompile(`^[a-z][a-z0-9_]{0,39}$`)
 
-// IsID tells that a file may be named so, without its ending.
-func IsID(name string) bool { return idPattern.MatchString(name) }
+// idAllowed is idPattern in words.
+const idAllowed = "a small letter, then at most 39 small letters, digits and underscores"
+
+// CheckID refuses a name that no file of a library can have, its ending left out.
+func CheckID(name string) error {
+	if !idPattern.MatchString(name) {
+		return fmt.Errorf("%q cannot be an id; %s", clip(name), idAllowed)
+	}
+	return nil
+}
 
 // load reads every file of every layer, later layers over earlier ones.
 func load(layers ...layer) (*Library, error) {
@@ -121,7 +129,7 @@ func folder(layers []layer, dir string, probs *Problems) []*source {
 				*probs = append(*probs, Problem{File: l.prefix + dir + "/" + name, What: "this file is not read", Allowed: "files that end in .yaml"})
 			case !idPattern.MatchString(strings.TrimSuffix(name, ext)):
 				*probs = append(*probs, Problem{File: l.prefix + dir + "/" + name, What: "the file's name is the id and cannot be used as one",
-					Allowed: "a small letter, then at most 39 small letters, digits and underscores, then .yaml"})
+					Allowed: idAllowed + ", then .yaml"})
 			default:
 				if _, ok := where[name]; !ok {
 					names = append(names, name)

@@ -36,7 +36,7 @@ func namedList(o *object, key string) [][2]string {
 			continue
 		}
 		if !idPattern.MatchString(id) {
-			o.r.fail(it.node, it.path+".id", fmt.Sprintf("%q cannot be an id", clip(id)), "a small letter, then at most 39 small letters, digits and underscores")
+			o.r.fail(it.node, it.path+".id", fmt.Sprintf("%q cannot be an id", clip(id)), idAllowed)
 		}
 		for _, before := range out {
 			if before[0] == id {

@@ -57,7 +57,7 @@ func severity(r *reader, it item, at []Place) Severity {
 	o := r.object(it.node, it.path)
 	s := Severity{ID: o.text("id"), Weight: o.number("weight_ratio", "", 0.01, 1000)}
 	if s.ID != "" && !idPattern.MatchString(s.ID) {
-		r.fail(it.node, it.path+".id", fmt.Sprintf("%q cannot be an id", clip(s.ID)), "a small letter, then at most 39 small letters, digits and underscores")
+		r.fail(it.node, it.path+".id", fmt.Sprintf("%q cannot be an id", clip(s.ID)), idAllowed)
 	}
 	s.GrowsFrom = o.numberOr("grows_from_share", "", 0, 1, 1)
 	s.Start = changes(o, at)

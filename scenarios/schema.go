@@ -9,8 +9,21 @@ import (
 	"gopkg.in/yaml.v3"
 )
 
-// SchemaKinds are the kinds of files there is a schema for.
-var SchemaKinds = []string{"job", "cause", "remedy", "lesson", "car", "catalogue", "owners", "pairs"}
+// schemaLoaders are the kinds of files there is a schema for, with their loaders.
+var schemaLoaders = []struct {
+	kind string
+	load func(*builder, *source)
+}{{"job", (*builder).job}, {"cause", (*builder).cause}, {"remedy", (*builder).remedy}, {"lesson", (*builder).lesson},
+	{"car", (*builder).car}, {"catalogue", (*builder).catalogue}, {"owners", (*builder).owners}, {"pairs", (*builder).pairs}}
+
+// SchemaKinds are their names.
+func SchemaKinds() []string {
+	var out []string
+	for _, s := range schemaLoaders {
+		out = append(out, s.kind)
+	}
+	return out
+}
 
 // Schema is the JSON Schema (draft 2020-12) of one kind of file, for editors.
 // Nothing is written down twice: the loader itself is run over a file that holds
@@ -20,14 +33,13 @@ func (l *Library) Schema(kind string) ([]byte, error) {
 	lib := *l // the loader appends to its lists
 	lib.Cars, lib.Groups, lib.Causes = slices.Clip(l.Cars), slices.Clip(l.Groups), slices.Clip(l.Causes)
 	lib.Parts, lib.Remedies, lib.Jobs = slices.Clip(l.Parts), slices.Clip(l.Remedies), slices.Clip(l.Jobs)
-	b := &builder{lib: &lib}
-	load, ok := map[string]func(*source){"job": b.job, "cause": b.cause, "remedy": b.remedy, "lesson": b.lesson, "car": b.car, "catalogue": b.catalogue, "owners": b.owners, "pairs": b.pairs}[kind]
-	if !ok {
-		return nil, fmt.Errorf("there is no schema for %q; %s", clip(kind), nearestWords(kind, SchemaKinds))
+	at := slices.Index(SchemaKinds(), kind)
+	if at < 0 {
+		return nil, fmt.Errorf("there is no schema for %q; %s", clip(kind), nearestWords(kind, SchemaKinds()))
 	}
 	root := &shape{}
 	var probs Problems
-	load(&source{id: kind, name: kind, node: everything, r: &reader{file: kind, probs: &probs, noted: root}})
+	schemaLoaders[at].load(&builder{lib: &lib}, &source{id: kind, name: kind, node: everything, r: &reader{file: kind, probs: &probs, noted: root}})
 	s := root.schema()
 	s["$schema"] = "https://json-schema.org/draft/2020-12/schema"
 	s["title"] = kind

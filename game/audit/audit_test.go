@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"evenwear/assets"
+	"evenwear/game/play/playtest"
 	"evenwear/scenarios"
 	"evenwear/scoring/learner"
 )
@@ -19,14 +20,8 @@ import (
 // fewCauses is the library with these causes only, and the jobs that have none other.
 func fewCauses(t testing.TB, jobs []string, causes ...string) (*scenarios.Library, *assets.Words) {
 	t.Helper()
-	lib, err := scenarios.Embedded()
-	if err != nil {
-		t.Fatal(err)
-	}
-	words, err := assets.English()
-	if err != nil {
-		t.Fatal(err)
-	}
+	desk, words := playtest.Desk(t)
+	lib := desk.Library()
 	few := *lib
 	few.Causes = slices.DeleteFunc(slices.Clone(lib.Causes), func(c *scenarios.Cause) bool { return !slices.Contains(causes, c.ID) })
 	// Of so few causes nothing wrong would be nearly sure before any look: it is as

@@ -1,6 +1,7 @@
 package audit
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -347,15 +348,7 @@ func judgePairs(r *Report, pairs []Pair) {
 			r.Twins = append(r.Twins, p)
 		}
 	}
-	slices.SortStableFunc(r.Twins, func(a, b Pair) int {
-		switch {
-		case a.Sure < b.Sure:
-			return -1
-		case a.Sure > b.Sure:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(r.Twins, func(a, b Pair) int { return cmp.Compare(a.Sure, b.Sure) })
 	v := Open
 	if len(pairs) > 0 {
 		v = verdict(len(r.Twins) == 0)

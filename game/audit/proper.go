@@ -1,6 +1,7 @@
 package audit
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -112,14 +113,6 @@ func likeliest(belief []float64, n int) []int {
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int {
-		switch {
-		case belief[a] > belief[b]:
-			return -1
-		case belief[a] < belief[b]:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(belief[b], belief[a]) })
 	return order[:min(n, len(order))]
 }

@@ -1,6 +1,7 @@
 package audit
 
 import (
+	"cmp"
 	"context"
 	"math"
 	"slices"
@@ -40,15 +41,7 @@ func (r *run) solved(ctx context.Context, s *stage) (Solved, error) {
 			all[i].belief += t.Final.Row(row)
 		}
 	}
-	slices.SortStableFunc(all, func(a, b session) int {
-		switch {
-		case a.belief < b.belief:
-			return -1
-		case a.belief > b.belief:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(all, func(a, b session) int { return cmp.Compare(a.belief, b.belief) })
 	out := Solved{}
 	for i := range all {
 		out.Belief = append(out.Belief, all[i].belief)

@@ -7,22 +7,13 @@ import (
 	"strings"
 	"testing"
 
-	"evenwear/assets"
 	"evenwear/physics/inspect"
-	"evenwear/scenarios"
 	"evenwear/scoring"
 )
 
 func laidOut(t *testing.T, job string) (*Desk, *Case) {
 	t.Helper()
-	lib, err := scenarios.Embedded()
-	if err != nil {
-		t.Fatal(err)
-	}
-	words, err := assets.English()
-	if err != nil {
-		t.Fatal(err)
-	}
+	lib, words := shelf(t)
 	d := NewDesk(lib, words)
 	c, err := d.Case(lib.Job(job))
 	if err != nil {

@@ -19,18 +19,15 @@ const (
 // sayChoice puts an id of [choiceID] into words: the remedies, then the release.
 func (s *Session) sayChoice(id string) string {
 	parts := strings.Split(strings.TrimPrefix(id, choicePrefix), "+")
-	said := ""
+	var said []string
 	for _, id := range append(parts[1:], "") {
 		one := s.say("short." + parts[0])
 		if r, at, ok := s.desk.findRemedy(id); ok {
 			one = s.words.Say("play.at", "what", r.Name, "place", s.sayPlace(string(at)))
 		}
-		if said != "" {
-			one = s.words.Say("view.and", "list", said, "next", one)
-		}
-		said = one
+		said = append(said, one)
 	}
-	return said
+	return Joined(s.words, said)
 }
 
 // sayShowed names the reading that first showed the fault.

@@ -71,15 +71,11 @@ func (s *Session) truth() string {
 		cause, _ := s.sayRow(s.trueRows()[0])
 		return s.words.Say("debrief.true_sound", "cause", cause)
 	}
-	said := ""
-	for i, f := range s.job.Faults {
-		one := s.words.Say("debrief.true_fault", "cause", f.Cause.Name, "place", s.sayPlace(string(f.Place)), "km", grouped(f.SinceKm))
-		if i > 0 {
-			one = s.words.Say("view.and", "list", said, "next", one)
-		}
-		said = one
+	var said []string
+	for _, f := range s.job.Faults {
+		said = append(said, s.words.Say("debrief.true_fault", "cause", f.Cause.Name, "place", s.sayPlace(string(f.Place)), "km", grouped(f.SinceKm)))
 	}
-	return said
+	return Joined(s.words, said)
 }
 
 // The gentle stop: firm enough to feel a pull, too gentle to lock a wheel, after

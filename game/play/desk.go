@@ -22,11 +22,12 @@ type Desk struct {
 
 	mu     sync.Mutex
 	tables []*table
+	drawn  map[string]*scenarios.Job // by id: to draw a car is to drive it
 }
 
 // NewDesk lays a desk.
 func NewDesk(lib *scenarios.Library, words Words) *Desk {
-	return &Desk{lib: lib, words: words, catalog: newCatalog(lib), hash: hashOf(lib)}
+	return &Desk{lib: lib, words: words, catalog: newCatalog(lib), hash: hashOf(lib), drawn: map[string]*scenarios.Job{}}
 }
 
 // Library is what the desk plays from.
@@ -41,7 +42,16 @@ func (d *Desk) job(id string) (*scenarios.Job, error) {
 		return j, nil
 	}
 	if seed, ease, ok := scenarios.ParseDrawn(id); ok {
-		return d.lib.Draw(seed, scenarios.Wish{Ease: ease})
+		d.mu.Lock()
+		defer d.mu.Unlock()
+		if j := d.drawn[id]; j != nil {
+			return j, nil
+		}
+		j, err := d.lib.Draw(seed, scenarios.Wish{Ease: ease})
+		if err == nil {
+			d.drawn[id] = j
+		}
+		return j, err
 	}
 	known := make([]string, len(d.lib.Jobs))
 	for i, j := range d.lib.Jobs {

@@ -128,7 +128,7 @@ func (l *Lesson) lessonNodes(v *BenchView) {
 		}
 		ask.Actions = []Action{{Key: "S", Label: label, Act: Act{Do: Answer}, Enabled: x.CanAnswer, Why: say("lesson.seen")}}
 		if len(x.Lettered) > 0 {
-			ask.Value = say("lesson.said", "list", list(x.Lettered, say))
+			ask.Value = say("lesson.said", "list", Joined(l.words, x.Lettered))
 		}
 	}
 	v.Nodes = append(v.Nodes, ask)
@@ -138,7 +138,7 @@ func (l *Lesson) lessonNodes(v *BenchView) {
 			got = append(got, fixed(c, l.quantity().Digits))
 		}
 		v.Nodes = append(v.Nodes,
-			Node{ID: "computed", Role: "reading", Name: say("lesson.computed"), Value: say("bench.value", "value", list(got, say), "unit", x.Unit)},
+			Node{ID: "computed", Role: "reading", Name: say("lesson.computed"), Value: say("bench.value", "value", Joined(l.words, got), "unit", x.Unit)},
 			Node{ID: "comment", Role: "text", Name: x.Comment}, Node{ID: "look", Role: "text", Name: x.Look})
 		if !x.CanNext {
 			v.Nodes = append(v.Nodes, Node{ID: "over", Role: "text", Name: say("lesson.last")})
@@ -153,17 +153,4 @@ func (l *Lesson) lessonNodes(v *BenchView) {
 		{Key: "P", Label: say("lesson.run"), Act: Act{Do: Run}, Enabled: x.CanRun, Why: say(runs)},
 		{Key: "N", Label: say("lesson.next"), Act: Act{Do: Next}, Enabled: x.CanNext, Why: say(nexts)},
 		{Key: "B", Label: say("lesson.before"), Act: Act{Do: Before}, Enabled: x.CanBefore, Why: say("lesson.first")}}})
-}
-
-// list joins figures or words with commas.
-func list(parts []string, say func(string, ...any) string) string {
-	said := ""
-	for i, p := range parts {
-		if i == 0 {
-			said = p
-			continue
-		}
-		said = say("view.and", "list", said, "next", p)
-	}
-	return said
 }

@@ -76,3 +76,15 @@ func decimals(step float64) int {
 
 // plain writes a number without needless digits.
 func plain(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
+
+// Joined puts parts of a list into one sentence.
+func Joined(words Words, parts []string) string {
+	if len(parts) == 0 {
+		return ""
+	}
+	said := parts[0]
+	for _, p := range parts[1:] {
+		said = words.Say("view.and", "list", said, "next", p)
+	}
+	return said
+}

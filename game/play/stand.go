@@ -46,8 +46,7 @@ func (s *Session) sayStand() string {
 		}
 		return s.say("stand." + not)
 	}
-	engine := s.words.Say("view.and", "list", id("engine_cold", "cold", "hot"), "next", id("run_back", "at_rest", "just_ran"))
-	return s.words.Say("view.and", "list", engine, "next", id("roll_level", "flat", "yard"))
+	return Joined(s.words, []string{id("engine_cold", "cold", "hot"), id("run_back", "at_rest", "just_ran"), id("roll_level", "flat", "yard")})
 }
 
 // sayAmiss tells of the learner's own readings that were made in spite of what

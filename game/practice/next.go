@@ -21,10 +21,14 @@ const (
 
 const (
 	gentleCars = 3     // a learner's first cars are gentle
-	seedLeast  = 10000 // seeds are five figures, to be read out loud
-	seeds      = 90000
 	mostSeeds  = 20000 // tried for one wish; the rarest cause is met once in some 600
 	mostBuilt  = 20    // cars built for one wish
+)
+
+// Seeds are five figures, to be read out loud: the least, and how many there are.
+const (
+	SeedLeast = 10000
+	Seeds     = 90000
 )
 
 // A Choice is the car to be played next.
@@ -109,7 +113,7 @@ func find(lib *scenarios.Library, w wish, ease scenarios.Ease, taken func(string
 	}
 	built := 0
 	for range mostSeeds {
-		seed := seedLeast + rng.Uint64N(seeds)
+		seed := SeedLeast + rng.Uint64N(Seeds)
 		id := scenarios.DrawnID(seed, ease)
 		if taken(id) || !fits(lib.FirstTruth(seed, scenarios.Wish{Ease: ease})) {
 			continue

@@ -194,8 +194,8 @@ func TestNoCarTwice(t *testing.T) {
 // TestNoCarLeft: when all were played that can be, it is said.
 func TestNoCarLeft(t *testing.T) {
 	played := map[string]bool{}
-	for seed := range seeds {
-		played[scenarios.DrawnID(seedLeast+uint64(seed), scenarios.Gentle)] = true
+	for seed := range Seeds {
+		played[scenarios.DrawnID(SeedLeast+uint64(seed), scenarios.Gentle)] = true
 	}
 	if c, err := Next(library(t), nil, played, monday, 1); err != ErrNoCar {
 		t.Errorf("%+v, %v", c, err)

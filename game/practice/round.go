@@ -25,12 +25,12 @@ func Draw(hash string, played map[string]bool, now time.Time, luck uint64) (reco
 	c := record.Check{Began: now.UTC().Truncate(time.Second), Library: hash}
 	taken := map[string]bool{}
 	for range mostSeeds {
-		id := scenarios.DrawnID(seedLeast+rng.Uint64N(seeds), scenarios.Fair)
+		id := scenarios.DrawnID(SeedLeast+rng.Uint64N(Seeds), scenarios.Fair)
 		if played[id] || taken[id] {
 			continue
 		}
 		taken[id] = true
-		c.Cars = append(c.Cars, record.CheckCar{Job: id, Seed: seedLeast + rng.Uint64N(seeds)})
+		c.Cars = append(c.Cars, record.CheckCar{Job: id, Seed: SeedLeast + rng.Uint64N(Seeds)})
 		if len(c.Cars) == RoundCars {
 			return c, nil
 		}

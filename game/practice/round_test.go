@@ -42,8 +42,8 @@ func TestDrawRound(t *testing.T) {
 		t.Errorf("%d cars", len(seen))
 	}
 	all := map[string]bool{}
-	for seed := range uint64(seeds) {
-		all[scenarios.DrawnID(seedLeast+seed, scenarios.Fair)] = true
+	for seed := range uint64(Seeds) {
+		all[scenarios.DrawnID(SeedLeast+seed, scenarios.Fair)] = true
 	}
 	if _, err := Draw("ab", all, monday, 5); err != ErrNoCar {
 		t.Errorf("with every car played: %v", err)

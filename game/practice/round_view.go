@@ -68,16 +68,14 @@ func (r *Round) car(i int, lib *scenarios.Library, over, playable bool, words pl
 		m, _ := car.Result.Mark(id)
 		v.Marks = append(v.Marks, m)
 	}
-	for k, id := range car.Result.Truth {
-		name := id
+	var truth []string
+	for _, id := range car.Result.Truth {
 		if c := lib.Cause(id); c != nil {
-			name = c.Name
+			id = c.Name
 		}
-		if k > 0 {
-			name = words.Say("view.and", "list", v.What, "next", name)
-		}
-		v.What = name
+		truth = append(truth, id)
 	}
+	v.What = play.Joined(words, truth)
 	if car.Kept && playable {
 		v.Open = &play.Action{Label: words.Say("check.debrief", "n", i+1), Act: play.Act{Do: play.OpenCar, N: float64(i + 1)}, Enabled: true}
 	}

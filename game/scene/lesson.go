@@ -163,10 +163,7 @@ func (l *lesson) figure() string {
 		return l.typed
 	}
 	d := 0
-	switch {
-	case l.scale.Hi-l.scale.Lo < 20:
-		d = 1
-	case l.scale.Hi-l.scale.Lo < 60:
+	if l.scale.Hi-l.scale.Lo < 60 {
 		d = 1
 	}
 	return strings.TrimSpace(l.num(l.scale.Value, d))
