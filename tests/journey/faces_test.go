@@ -126,8 +126,8 @@ func inWindow(t *testing.T, w *world, plan playtest.Plan, whole bool, way scenet
 		s.Cancel()
 		return s
 	}
-	for s.View().Debrief == nil {
-		if wait := s.View().Waiting; wait == nil || wait.Error != "" {
+	for v := s.View(); v.Debrief == nil; v = s.View() { // one look a turn: between two the debrief may come
+		if wait := v.Waiting; wait == nil || wait.Error != "" {
 			t.Fatalf("the window waits for nothing: %+v", wait)
 		}
 		time.Sleep(50 * time.Millisecond)
