@@ -145,8 +145,9 @@ func (b *Bench) nodes(v *BenchView) {
 	v.Nodes = append(v.Nodes, Node{ID: "cause_none", Role: "choice", Name: say("bench.no_cause"),
 		Actions: []Action{{Label: say("bench.take_out"), Act: Act{Do: Put}, Enabled: !v.Healthy(), Why: say("bench.none_in"), Chosen: v.Healthy()}}})
 	for _, g := range v.Groups {
+		v.Nodes = append(v.Nodes, Node{ID: "group_" + g.ID, Role: "heading", Name: g.Name})
 		for _, c := range g.Causes {
-			v.Nodes = append(v.Nodes, Node{ID: "cause_" + c.ID, Role: "choice", Name: c.Name, Value: c.Explain, Actions: c.Places})
+			v.Nodes = append(v.Nodes, Node{ID: "cause_" + c.ID, Role: "choice", Name: c.Name, Value: c.Explain, Actions: c.Places, Under: "group_" + g.ID})
 		}
 	}
 }

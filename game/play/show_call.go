@@ -112,7 +112,7 @@ func (s *Session) showCall(v *View) {
 		for _, g := range c.Groups {
 			v.add(Node{ID: "group_" + g.ID, Role: "heading", Name: g.Name})
 			for _, k := range g.Causes {
-				v.add(Node{ID: "cause_" + k.ID, Role: "choice", Name: k.Name, Value: k.Explain, Actions: k.Places})
+				v.add(Node{ID: "cause_" + k.ID, Role: "choice", Name: k.Name, Value: k.Explain, Actions: k.Places, Under: "group_" + g.ID})
 			}
 		}
 	} else {
@@ -121,7 +121,7 @@ func (s *Session) showCall(v *View) {
 		for _, p := range c.Parts {
 			v.add(Node{ID: "part_" + p.ID, Role: "heading", Name: p.Name})
 			for _, r := range p.Remedies {
-				v.add(Node{ID: "remedy_" + r.ID, Role: "choice", Name: r.Name, Value: r.Who, Actions: r.Places})
+				v.add(Node{ID: "remedy_" + r.ID, Role: "choice", Name: r.Name, Value: r.Who, Actions: r.Places, Under: "part_" + p.ID})
 			}
 		}
 		v.add(Node{ID: "chosen", Role: "heading", Name: s.say("view.chosen"), Value: strconv.Itoa(len(c.Remedies))})

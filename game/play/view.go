@@ -39,6 +39,7 @@ type Node struct {
 	Name    string
 	Value   string
 	Actions []Action
+	Under   string   // of an entry of a catalogue: the heading that it stands under, by its ID
 	Part    string   // of checks: the part of the brake that they look at, where a place has many
 	At      []string // of a caution: the parts at whose checks it stands; none: at the whole place
 }

@@ -16,24 +16,29 @@ type Words interface {
 type choice struct {
 	token  string // lower case
 	action play.Action
+	folded bool // not on the sheet until its fold is read
 }
 
 // An entry is one node as it is printed.
 type entry struct {
 	id    string
 	lines []string // unwrapped
+	here  bool     // about the place where the learner stands
 }
 
 // A sheet is one view as it is printed, with what can be typed.
 type sheet struct {
 	entries []entry
 	choices []choice
+	folds   []fold
+	list    []listed     // what is folded, line by line
 	write   *play.Action // the field that takes what is not a choice
 }
 
 // read lays a list of nodes out. Actions with a key are chosen by it. Other
 // nodes with actions are numbered, above any key that is a number; a node with
-// several actions letters them: 12a, 12b.
+// several actions letters them: 12a, 12b. What stands under a heading, and the
+// checks of a part, are folded.
 func read(nodes []play.Node, w Words) sheet {
 	var s sheet
 	next := 1
@@ -45,12 +50,22 @@ func read(nodes []play.Node, w Words) sheet {
 		}
 	}
 	seen := map[string]int{}
+	folder := newFolder(&s, nodes, w)
 	for _, n := range nodes {
+		if n.Under != "" {
+			folder.under(&n)
+			continue
+		}
 		id := n.ID
 		if seen[n.ID]++; seen[n.ID] > 1 {
 			id += "#" + strconv.Itoa(seen[n.ID])
 		}
-		e := entry{id: id, lines: []string{head(n, w)}}
+		if folder.folds(&n) {
+			folder.line(id, &n, next)
+			next++
+			continue
+		}
+		e := entry{id: id, lines: []string{head(n, w)}, here: here(&n)}
 		free := 0
 		for _, a := range n.Actions {
 			if a.Key == "" && !field(a) {
@@ -75,7 +90,7 @@ func read(nodes []play.Node, w Words) sheet {
 				letter++
 			}
 			e.lines = append(e.lines, "  "+offer(strings.ToUpper(token), a, w))
-			s.choices = append(s.choices, choice{token, a})
+			s.choices = append(s.choices, choice{token: token, action: a})
 		}
 		if free > 0 {
 			next++
@@ -122,7 +137,10 @@ func offer(token string, a play.Action, w Words) string {
 	if a.Act.Do == play.Tell {
 		label = w.Say("term.then_text", "label", label, "token", token)
 	}
-	if a.Chosen {
+	switch {
+	case a.Chosen && a.Act.Do == play.Prepare: // why it cannot be done again says nothing more
+		return w.Say("term.offer", "token", token, "label", w.Say("term.done", "label", label))
+	case a.Chosen:
 		label = w.Say("term.chosen", "label", label)
 	}
 	if !a.Enabled {
@@ -169,7 +187,7 @@ func (s *sheet) pick(line string) (play.Action, bool) {
 // an instrument asks for.
 func (s *sheet) called(line string) (a play.Action, ok bool) {
 	for _, c := range s.choices {
-		if !strings.EqualFold(c.action.Label, strings.TrimSpace(line)) {
+		if c.folded || !strings.EqualFold(c.action.Label, strings.TrimSpace(line)) {
 			continue
 		}
 		if ok {

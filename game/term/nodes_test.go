@@ -10,9 +10,9 @@ import (
 // called takes neither.
 func TestCalled(t *testing.T) {
 	s := sheet{choices: []choice{
-		{"a", play.Action{Label: "dry", Act: play.Act{Do: play.Write, Text: "dry"}}},
-		{"1a", play.Action{Label: "front left"}},
-		{"2a", play.Action{Label: "front left"}},
+		{token: "a", action: play.Action{Label: "dry", Act: play.Act{Do: play.Write, Text: "dry"}}},
+		{token: "1a", action: play.Action{Label: "front left"}},
+		{token: "2a", action: play.Action{Label: "front left"}},
 	}}
 	if a, ok := s.pick(" Dry "); !ok || a.Act.Text != "dry" {
 		t.Errorf("dry: %+v %v", a, ok)

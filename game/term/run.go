@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"evenwear/game/play"
@@ -35,15 +36,16 @@ type terminal struct {
 	in    *bufio.Scanner
 	words Words
 	opt   Options
-	shown map[string]string // what was printed of each entry
+	shown map[string][]string // the lines that were printed of each entry
 	sheet sheet
+	found []string // lines a search found that are not printed yet
 }
 
 func newTerminal(words Words, in io.Reader, out io.Writer, opt Options) *terminal {
 	if opt.Width == nil {
 		opt.Width = func() int { return 80 }
 	}
-	t := &terminal{out: bufio.NewWriter(out), in: bufio.NewScanner(in), words: words, opt: opt, shown: map[string]string{}}
+	t := &terminal{out: bufio.NewWriter(out), in: bufio.NewScanner(in), words: words, opt: opt, shown: map[string][]string{}}
 	t.in.Buffer(nil, 1<<16)
 	return t
 }
@@ -75,6 +77,8 @@ func (t *terminal) run(ctx context.Context, g Game, sealed bool) error {
 			if !errors.As(err, &refused) {
 				return err // it could not be kept
 			}
+		} else if a.Do == play.Go {
+			t.forget()
 		}
 	}
 }
@@ -98,23 +102,58 @@ func (t *terminal) end(ctx context.Context, g Game) error {
 	return t.out.Flush()
 }
 
-// show prints what has changed since it was last printed.
+// show prints what has changed since it was last printed: of an entry its head
+// and the lines that it did not have.
 func (t *terminal) show(nodes []play.Node, notice string) {
-	t.sheet = read(nodes, t.words)
-	now := make(map[string]string, len(t.sheet.entries))
+	t.sheet, t.found = read(nodes, t.words), nil
+	now := make(map[string][]string, len(t.sheet.entries))
 	for _, e := range t.sheet.entries {
-		text := strings.Join(e.lines, "\n")
-		now[e.id] = text
-		if t.shown[e.id] == text {
+		was, known := t.shown[e.id]
+		now[e.id] = e.lines
+		if known && slices.Equal(was, e.lines) {
 			continue
 		}
-		for _, l := range e.lines {
-			t.line(l, 4)
+		for i, l := range e.lines {
+			if i == 0 || !slices.Contains(was, l) {
+				t.line(l, 4)
+			}
 		}
 	}
 	t.shown = now
 	if notice != "" {
 		t.line(t.words.Say("term.notice", "text", notice), 4)
+	}
+}
+
+// forget lets what is about a place be printed whole at the next one, though it
+// reads the same there.
+func (t *terminal) forget() {
+	for _, e := range t.sheet.entries {
+		if e.here {
+			delete(t.shown, e.id)
+		}
+	}
+}
+
+// page is how many lines of a search are printed at once: fewer than any screen has.
+const page = 16
+
+// search prints the first page of what a line "/word" finds, or with nothing
+// after the stroke the next page; of everything, when nothing was searched.
+func (t *terminal) search(words string) {
+	if words != "" || len(t.found) == 0 {
+		t.found = t.sheet.search(words)
+		if len(t.found) == 0 {
+			t.line(t.words.Say("term.none_found", "words", short(words)), 4)
+			return
+		}
+	}
+	n := min(page, len(t.found))
+	for _, l := range t.found[:n] {
+		t.line(l, 4)
+	}
+	if t.found = t.found[n:]; len(t.found) > 0 {
+		t.line(t.words.Say("term.more_found", "left", len(t.found)), 4)
 	}
 }
 
@@ -157,10 +196,20 @@ func (t *terminal) next(help string) (play.Act, error) {
 		case "quit":
 			return play.Act{}, ErrLeft
 		}
+		if words, ok := strings.CutPrefix(line, "/"); ok && t.sheet.list != nil {
+			t.search(strings.TrimSpace(words))
+			continue
+		}
 		if a, ok := t.sheet.pick(line); ok {
 			// Tried even when it is dimmed: the refusal says why, and a drive that
 			// comes too soon counts.
 			return a.Act, nil
+		}
+		if lines, ok := t.sheet.unfold(line); ok {
+			for _, l := range lines {
+				t.line(l, 4)
+			}
+			continue
 		}
 		if t.sheet.write != nil {
 			act := t.sheet.write.Act

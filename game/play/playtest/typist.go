@@ -45,7 +45,8 @@ func (k Typist) Do(a play.Act) error {
 }
 
 // typed finds what to type for an act: the key of its action, the number of its
-// node, or the text itself for a field.
+// node (under a heading, of the heading and of the node), or the text itself for
+// a field.
 func typed(v *play.View, a play.Act) (string, error) {
 	next := 1
 	for _, n := range v.Nodes {
@@ -55,7 +56,12 @@ func typed(v *play.View, a play.Act) (string, error) {
 			}
 		}
 	}
+	under := map[string]int{} // nodes met under each heading
 	for _, n := range v.Nodes {
+		under[n.Under]++
+		if n.Under != "" && under[n.Under] == 1 {
+			next++ // its heading is numbered; no other heading is
+		}
 		var free []play.Action
 		for _, x := range n.Actions {
 			switch {
@@ -72,14 +78,18 @@ func typed(v *play.View, a play.Act) (string, error) {
 			}
 		}
 		for i, x := range free {
-			if x.Act == a {
-				if len(free) == 1 {
-					return strconv.Itoa(next), nil
-				}
-				return strconv.Itoa(next) + string(rune('a'+i)), nil
+			letter := string(rune('a' + i))
+			switch {
+			case x.Act != a:
+			case n.Under != "":
+				return fmt.Sprintf("%d.%d%s", next-1, under[n.Under], letter), nil
+			case len(free) == 1 && n.Part == "":
+				return strconv.Itoa(next), nil
+			default:
+				return strconv.Itoa(next) + letter, nil
 			}
 		}
-		if len(free) > 0 {
+		if len(free) > 0 && n.Under == "" {
 			next++
 		}
 	}
