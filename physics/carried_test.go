@@ -24,7 +24,7 @@ var treatment = map[string]struct {
 	"LampLost": {carries, 1}, "FloatHigh": {carries, 1e-5},
 	"Oil": {carries, -1e-4}, "Coolant": {carries, -1e-4}, "Steering": {carries, -1e-5}, "Washer": {carries, -1e-4}, "Seep": {reads, 6e-5},
 
-	"PinFriction": {reads, 100}, "PinBend": {reads, 2e-6}, "PinSwelling": {reads, 200}, "PinSoaked": {keeps, 100},
+	"PinFriction": {reads, 100}, "PinBend": {reads, 2e-6}, "PinPinch": {reads, 1e-4}, "PinSwelling": {reads, 200}, "PinSoaked": {keeps, 100},
 	"PinRusting": {reads, 50}, "PinAnchorSet": {reads, 1}, "PinAnchor": {reads, 2e-4},
 	"SealFriction": {reads, 400}, "SealRate": {reads, 6e6}, "SealSwelling": {reads, 200}, "SealRusting": {reads, 60},
 	"EarFriction": {reads, 300}, "Wear": {reads, 1e-3}, "BondLost": {reads, 0.3}, "PlateProud": {reads, 1e-4},

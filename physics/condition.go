@@ -29,6 +29,7 @@ type Condition struct {
 type WheelCondition struct {
 	PinFriction  [2]float64    // [N] added sliding force, upper and lower pin
 	PinBend      [2]float64    // [m/N] by which a bent pin gives as it binds; how hard it binds is PinFriction
+	PinPinch     [2]float64    // [m] by which a pin is thicker than the hole of its bush, on the diameter; see [BushGrip]
 	PinSwelling  [2]float64    // [N] sliding force still to come of rubber that the wrong grease swells
 	PinSoaked    [2]float64    // [N] of it that has come; only seen, as a swollen boot
 	PinRusting   [2]float64    // [N/month] growth of the sliding force under a torn boot

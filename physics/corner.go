@@ -22,7 +22,8 @@ import "fmt"
 // closes: k1 falls by the share, k3 stays. A bent pin gives as it binds in its bush,
 // so it springs back a long way where a dry one stays: 1/k = 1/k_pin + c_bend, about
 // 1 to 4 mm/kN (a kink of slope 0.03 to 0.06 in 10 mm of steel 40 mm long: l³/(3EI·slope²),
-// 0.2 µm/N across it). How hard it binds is its friction.
+// 0.2 µm/N across it). How hard it binds is its friction. A bush too narrow for its
+// pin adds [BushGrip] to F.
 //
 // For fixed anchors the energy is convex, so the answer is unique up to
 // directions in which nothing pushes. Newton with an exact Hessian and Armijo
@@ -66,7 +67,7 @@ func NewCorner(spec *CornerSpec, cond *WheelCondition, name string) Corner {
 		c.wedge = c.play * edge / spec.EffectiveRadius
 	}
 	for i := range 2 {
-		c.pin[i] = spec.PinFriction + cond.PinFriction[i]
+		c.pin[i] = spec.PinFriction + cond.PinGrip(i)
 		c.ear[i] = spec.EarFriction + cond.EarFriction[i]
 		c.pinRate[i] = spec.PinRate / (1 + float64(spec.PinRate*cond.PinBend[i]))
 		c.k1[i] = float64(spec.K1 / 2 * (1 - cond.BondLost[i]))

@@ -98,7 +98,7 @@ func TestMirror(t *testing.T) {
 
 // upsideDown exchanges the upper and the lower half of a wheel.
 func upsideDown(c physics.WheelCondition) physics.WheelCondition {
-	for _, v := range []*[2]float64{&c.PinFriction, &c.PinBend, &c.PinSwelling, &c.PinSoaked, &c.PinRusting, &c.PinAnchor, &c.Wear[0], &c.Wear[1], &c.MuLoss[0], &c.MuLoss[1]} {
+	for _, v := range []*[2]float64{&c.PinFriction, &c.PinBend, &c.PinPinch, &c.PinSwelling, &c.PinSoaked, &c.PinRusting, &c.PinAnchor, &c.Wear[0], &c.Wear[1], &c.MuLoss[0], &c.MuLoss[1]} {
 		v[0], v[1] = v[1], v[0]
 	}
 	c.PinAnchorSet[0], c.PinAnchorSet[1] = c.PinAnchorSet[1], c.PinAnchorSet[0]

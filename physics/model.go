@@ -170,7 +170,7 @@ func (c *Condition) check(s *Spec) error {
 			rule{what: at + "runout", v: v.Runout, hi: 5e-3}, rule{what: at + "thickness", v: v.Thickness, hi: 5e-3}, rule{what: at + "bearing_play", v: v.BearingPlay, hi: 5e-3})
 		for i := range 2 {
 			rules = append(rules,
-				rule{what: at + "pin_bend", v: v.PinBend[i], hi: 1e-4}, rule{what: at + "pin_soaked", v: v.PinSoaked[i], hi: pinMost},
+				rule{what: at + "pin_bend", v: v.PinBend[i], hi: 1e-4}, rule{what: at + "pin_pinch", v: v.PinPinch[i], hi: pinchMost}, rule{what: at + "pin_soaked", v: v.PinSoaked[i], hi: pinMost},
 				rule{what: at + "bond_lost", v: v.BondLost[i], hi: 0.95}, rule{what: at + "groove", v: v.Groove[i], hi: max(1e-4, spec.DiscThickness/4)},
 				rule{what: at + "pin_swelling", v: v.PinSwelling[i], hi: pinMost}, rule{what: at + "pin_rusting", v: v.PinRusting[i], hi: 1e5},
 				rule{what: at + "pin_friction", v: v.PinFriction[i], lo: -spec.PinFriction, hi: pinMost}, rule{what: at + "ear_friction", v: v.EarFriction[i], lo: -spec.EarFriction, hi: 1e6},

@@ -27,7 +27,7 @@ func anyCondition(rng *rand.Rand) physics.Condition {
 			Wear:        [2][2]float64{{pick(8e-3), pick(8e-3)}, {pick(8e-3), pick(8e-3)}},
 			Runout:      pick(3e-4), Thickness: pick(1e-4), Leak: pick(1e-6), Air: pick(1e-5),
 			HoseSwell: pick(1e-12), HoseHold: pick(2e6), HoseReturn: pick(1e3), BearingPlay: pick(3e-3),
-			PinBend: [2]float64{pick(1e-5), pick(1e-5)}, BondLost: [2]float64{pick(0.9), pick(0.9)}, Groove: [2]float64{pick(1e-3), pick(1e-3)},
+			PinBend: [2]float64{pick(1e-5), pick(1e-5)}, PinPinch: [2]float64{pick(1e-3), pick(1e-3)}, BondLost: [2]float64{pick(0.9), pick(0.9)}, Groove: [2]float64{pick(1e-3), pick(1e-3)},
 			SealLeak: pick(1e-6), ScrewLeak: pick(1e-6), DiscFilm: pick(1),
 		}
 		if w >= 2 {

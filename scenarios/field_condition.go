@@ -35,6 +35,8 @@ var wheelRows = []row[physics.WheelCondition]{
 	{"pin_lower_friction", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinFriction[physics.Lower] }},
 	{"pin_upper_bend", perKN, 0, 20, func(c *physics.WheelCondition) *float64 { return &c.PinBend[physics.Upper] }},
 	{"pin_lower_bend", perKN, 0, 20, func(c *physics.WheelCondition) *float64 { return &c.PinBend[physics.Lower] }},
+	{"pin_upper_pinch", mm, 0, 1, func(c *physics.WheelCondition) *float64 { return &c.PinPinch[physics.Upper] }},
+	{"pin_lower_pinch", mm, 0, 1, func(c *physics.WheelCondition) *float64 { return &c.PinPinch[physics.Lower] }},
 	{"pin_upper_soaked", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinSoaked[physics.Upper] }},
 	{"pin_lower_soaked", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinSoaked[physics.Lower] }},
 	{"pin_upper_swelling", newton, 0, 50000, func(c *physics.WheelCondition) *float64 { return &c.PinSwelling[physics.Upper] }},
@@ -88,6 +90,7 @@ var spreads = []struct {
 }{
 	{"pin_friction_n", []string{"pin_upper_friction_n", "pin_lower_friction_n"}},
 	{"pin_bend_mm_per_kn", []string{"pin_upper_bend_mm_per_kn", "pin_lower_bend_mm_per_kn"}},
+	{"pin_pinch_mm", []string{"pin_upper_pinch_mm", "pin_lower_pinch_mm"}},
 	{"pin_soaked_n", []string{"pin_upper_soaked_n", "pin_lower_soaked_n"}},
 	{"pin_swelling_n", []string{"pin_upper_swelling_n", "pin_lower_swelling_n"}},
 	{"pin_rusting_n_per_month", []string{"pin_upper_rusting_n_per_month", "pin_lower_rusting_n_per_month"}},

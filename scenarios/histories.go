@@ -154,6 +154,7 @@ func mirrorHalves(c *physics.Condition) {
 		swap(&w.PinSoaked)
 		swap(&w.PinRusting)
 		swap(&w.PinBend)
+		swap(&w.PinPinch)
 		swap(&w.PinAnchor)
 		set := &w.PinAnchorSet
 		set[physics.Upper], set[physics.Lower] = set[physics.Lower], set[physics.Upper]

@@ -51,7 +51,8 @@ func traces(spec *physics.Spec, now, good *physics.Condition) []trace {
 				trace{a.PlateProud[i] - b.PlateProud[i], 0.1e-3},
 				trace{a.BondLost[i] - b.BondLost[i], 0},
 				trace{a.PinSoaked[i] - b.PinSoaked[i], 30},
-				trace{a.PinBend[i] - b.PinBend[i], 2e-7})
+				trace{a.PinBend[i] - b.PinBend[i], 2e-7},
+				trace{a.PinPinch[i] - b.PinPinch[i], 0.02e-3})
 			for half := range 2 {
 				list = append(list, trace{a.MuLoss[i][half] - b.MuLoss[i][half], 0.05}, trace{a.Wear[i][half] - b.Wear[i][half], 0.05e-3})
 			}

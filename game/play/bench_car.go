@@ -97,8 +97,9 @@ func (b *Bench) setPin(which, state string) error {
 		return unknown
 	}
 	now, _ := addedForce(b.pins[i])
-	held := b.model.Condition().Wheels[b.wheel].PinFriction[i] - now
-	if is := pinState(held + force); is != state {
+	cond := b.model.Condition()
+	wheel := &cond.Wheels[b.wheel]
+	if is := pinState(wheel, i, wheel.PinGrip(i)-now+force); is != state {
 		return &Refusal{"no.pin_held", b.words.Say("no.pin_held", "is", b.words.Say("bench.pin_"+is))}
 	}
 	pins := b.pins

@@ -34,20 +34,24 @@ func caliper(m *physics.Model, s *physics.State, w physics.Wheel) CaliperView {
 			v.Half[i][j] = f.Half[i][j] * perKN
 		}
 		v.Pin[j] = f.Pin[j] * perKN
-		v.Pins[j] = pinState(wc.PinFriction[j])
+		v.Pins[j] = pinState(wc, j, wc.PinGrip(j))
 	}
 	return v
 }
 
-// pinState names what a pin's added friction [N] means on the drawing: dry from
-// 60 N, seized from 1500 N, so that the severities of the catalogue (100–400 N
-// and from 2000 N) fall well inside.
-func pinState(added float64) string {
+// pinState names what a pin's added grip [N] means on the drawing: dry from 60 N,
+// seized from 1500 N, so that the severities of the catalogue (100–400 N and from
+// 2000 N) fall well inside; bent or tight in its bush where that is what grips.
+func pinState(c *physics.WheelCondition, pin int, grip float64) string {
 	switch {
-	case added >= 1500:
+	case grip >= 1500:
 		return "stuck"
-	case added >= 60:
-		return "dry"
+	case grip < 60:
+		return "free"
+	case c.PinBend[pin] > 0:
+		return "bent"
+	case physics.BushGrip(c.PinPinch[pin]) >= 60:
+		return "tight"
 	}
-	return "free"
+	return "dry"
 }

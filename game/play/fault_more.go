@@ -19,10 +19,11 @@ type figureOf struct {
 func wheelFigures(c *physics.WheelCondition) []figureOf {
 	greater := func(v [2]float64) float64 { return max(v[0], v[1]) }
 	lost := max(greater(c.MuLoss[0]), greater(c.MuLoss[1]))
-	soaked, rusting := greater(c.PinSoaked), greater(c.PinRusting)
+	soaked, rusting, pinch := greater(c.PinSoaked), greater(c.PinRusting), greater(c.PinPinch)
 	return []figureOf{
 		{"upper_pin", "fault.swollen", soaked, 20, 0},
 		{"upper_pin", "fault.rusting", rusting, 5, 0},
+		{"upper_pin", "fault.pinch", pinch / physics.Millimetre, 0.05, 2},
 		{"piston", "fault.piston_rusting", c.SealRusting, 5, 0},
 		{"piston", "fault.seal_leak", c.SealLeak * 1e12, 1, 0},
 		{"piston", "fault.seal_hard", c.SealRate / 1e6, 0.5, 1},

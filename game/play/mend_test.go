@@ -30,6 +30,9 @@ var attempts = []attempt{
 	{"boots_torn", "front_left", []string{"renew_pins@front_left"}, true},
 	{"boots_torn", "front_left", []string{"clean_pins_silicone@front_left"}, false},
 	{"bush_tight", "front_left", []string{"renew_pins@front_left"}, true},
+	{"bush_tight", "front_left", []string{"clean_pins_silicone@front_left"}, false}, // a clean bush is as narrow
+	{"bush_tight", "front_left", []string{"clean_pins_petroleum@front_left"}, false},
+	{"bush_tight", "front_left", []string{"renew_boots@front_left"}, false},
 	{"piston_corroded", "front_left", []string{"renew_caliper@front_left"}, true},
 	{"piston_corroded", "front_left", []string{"free_piston@front_left"}, false},
 	{"piston_boot_torn", "front_left", []string{"renew_caliper@front_left"}, true},

@@ -234,7 +234,7 @@ type CaliperView struct {
 	DiscThickness float64
 	Half          [2][2]float64 // [kN]
 	Pin           [2]float64    // [kN]
-	Pins          [2]string     // "free", "dry", "stuck", "bent" … state of each pin for drawing
+	Pins          [2]string     // "free", "dry", "tight", "bent", "stuck": state of each pin for drawing
 	Seal          float64       // [kN]
 	PistonStuck   bool
 }

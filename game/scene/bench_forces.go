@@ -130,6 +130,7 @@ const pinLabelWidth = 190.0 // [unit]
 var pinLabels = map[string][2]string{
 	"free":  {"bench_sheet.upper_free", "bench_sheet.lower_free"},
 	"dry":   {"bench_sheet.upper_dry", "bench_sheet.lower_dry"},
+	"tight": {"bench_sheet.upper_tight", "bench_sheet.lower_tight"},
 	"stuck": {"bench_sheet.upper_stuck", "bench_sheet.lower_stuck"},
 	"bent":  {"bench_sheet.upper_bent", "bench_sheet.lower_bent"},
 }

@@ -143,6 +143,12 @@ func (b *bench) pin(c *draw.Canvas, p *pose, i int, v *play.CaliperView) {
 			c.Line(draw.Pt{X: 526, Y: root.Y + s}, draw.Pt{X: blind - 2, Y: root.Y + s}, draw.Pen{Width: 1, Dash: []float64{2, 2}, Col: th.FluidLine})
 		}
 	}
+	if state == "tight" {
+		bush := draw.Visible.Wide(2.6).In(th.Rub)
+		for _, s := range [2]float64{-13, 13} {
+			c.Line(draw.Pt{X: 532, Y: root.Y + s}, draw.Pt{X: tip - 3, Y: root.Y + s}, bush)
+		}
+	}
 	sleeve := []draw.Pt{at(59, 12), {X: tip - 3, Y: root.Y - 12}, {X: tip, Y: root.Y - 8}, {X: tip, Y: root.Y + 8}, {X: tip - 3, Y: root.Y + 12}, at(59, -12)}
 	b.part(c, sleeve, th.Pin, plain, sleeve[0], draw.Visible)
 	bolt := []draw.Pt{at(35, 7), at(90, 7), at(95, 0), at(90, -7), at(35, -7)}

@@ -10,6 +10,7 @@ import (
 
 var freePins = [2]string{"free", "free"}
 var stuckUpper = physics.WheelCondition{PinFriction: [2]float64{20000, 0}}
+var tightAndBent = physics.WheelCondition{PinPinch: [2]float64{0.3 * physics.Millimetre, 0}, PinFriction: [2]float64{0, 500}, PinBend: [2]float64{0, 2e-6}}
 
 func stuckBench(t testing.TB) *benchCar {
 	b := new(benchCar).at(t, stuckUpper, [2]string{"stuck", "free"}, 33, 1.28)
@@ -29,6 +30,7 @@ func TestBenchPictures(t *testing.T) {
 		{"bench-150n", false, new(benchCar).at(t, physics.WheelCondition{}, freePins, 150, 7.37)},
 		{"bench-stuck", false, stuckBench(t)},
 		{"bench-stuck-slate", true, stuckBench(t)},
+		{"bench-tight-bent", false, new(benchCar).at(t, tightAndBent, [2]string{"tight", "bent"}, 33, 1.28)},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
 			a := testApp(t, tc.slate)

@@ -69,7 +69,7 @@ func (s *debrief) halfOf(b *bench, f *play.FaultView) halfSection {
 }
 
 func pinRank(state string) int {
-	return map[string]int{"dry": 1, "bent": 2, "stuck": 3}[state]
+	return map[string]int{"dry": 1, "tight": 1, "bent": 2, "stuck": 3}[state]
 }
 
 // draw draws the half section.

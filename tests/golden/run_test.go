@@ -109,7 +109,7 @@ func vented() physics.Condition {
 	return c
 }
 func patched() physics.Condition {
-	c := at(physics.FrontLeft, physics.WheelCondition{PinFriction: [2]float64{350, 200}, PinBend: [2]float64{2e-6, 1e-6}, BondLost: [2]float64{0.4, 0.1}})
+	c := at(physics.FrontLeft, physics.WheelCondition{PinFriction: [2]float64{350, 200}, PinBend: [2]float64{2e-6, 1e-6}, PinPinch: [2]float64{0.1e-3, 0.02e-3}, BondLost: [2]float64{0.4, 0.1}})
 	c.Wheels[physics.FrontRight] = physics.WheelCondition{Groove: [2]float64{0.2e-3, 0.05e-3}, RimRust: 0.3e-3, DiscCrack: 12e-3, DiscFilm: 0.8}
 	c.Wheels[physics.RearLeft].ValveStuck, c.Wheels[physics.RearRight].ValveStuck = 0.7, -0.4
 	return c
