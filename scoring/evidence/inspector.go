@@ -38,10 +38,16 @@ const (
 // check twice. Ties go to the check that stands first in the problem. The table
 // must hold every check.
 func (t *Table) Inspect(ctx context.Context, prices *Prices, minutes float64, read func(inspect.Instance) (int64, error)) (Trail, error) {
+	return t.Remember(prices).Inspect(ctx, minutes, read)
+}
+
+// Inspect is [Table.Inspect] of what is remembered.
+func (m *Memory) Inspect(ctx context.Context, minutes float64, read func(inspect.Instance) (int64, error)) (Trail, error) {
+	t, prices := m.t, m.prices
 	if err := prices.verify(len(t.checks)); err != nil {
 		return Trail{}, err
 	}
-	p, err := t.Posterior(nil)
+	p, err := m.Posterior()
 	if err != nil {
 		return Trail{}, err
 	}
@@ -51,7 +57,7 @@ func (t *Table) Inspect(ctx context.Context, prices *Prices, minutes float64, re
 		if err := ctx.Err(); err != nil {
 			return trail, err
 		}
-		c, bits := p.next(prices, done, made, minutes-trail.Minutes)
+		c, bits := p.recall(prices, done, made, minutes-trail.Minutes)
 		if c < 0 {
 			break
 		}
@@ -85,17 +91,19 @@ func (p *Posterior) Next(prices *Prices, minutes float64) (inspect.Instance, flo
 		made[c] = true
 		prices.do(c, done)
 	}
-	c, bits := p.next(prices, done, made, minutes)
+	c, bits := p.recall(prices, done, made, minutes)
 	if c < 0 {
 		return inspect.Instance{}, 0, false
 	}
 	return p.t.problem.Checks[c], bits, true
 }
 
-func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (best int, bits float64) {
+// next is the check to be made next, −1 for none, and for what other minutes left
+// it would be the same.
+func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (best int, bits float64, within span) {
 	s := p.scout(p.t.classOf)
 	single := make([]float64, len(p.t.checks))
-	best = -1
+	best, within = -1, anyMinutes()
 	rate := 0.0
 	consider := func(c int, told, cost float64) {
 		if r := rounded(told / max(cost, leastMinutes)); r > rate {
@@ -105,20 +113,29 @@ func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (be
 	var tried [][2]int
 	blocked := -1 // a check that must be made before one that tells something
 	for c := range p.t.checks {
-		if made[c] || prices.cost(c, done) > minutes || !p.forecast(c, s.hyps, &s.f) {
+		if made[c] {
+			continue
+		}
+		cost := prices.cost(c, done)
+		if cost > minutes {
+			within.afford(cost, minutes)
+			continue
+		}
+		if !p.forecast(c, s.hyps, &s.f) {
 			continue
 		}
 		s.gather(&s.f)
 		if single[c] = s.bits(s.f.bins); single[c] < leastBits {
-			continue
+			continue // whether it can be afforded or not
 		}
+		within.afford(cost, minutes)
 		if first := prices.missing(c, done, made); first >= 0 {
 			single[c] = 0
-			if blocked < 0 && prices.cost(first, done) <= minutes {
+			if blocked < 0 && within.afford(prices.cost(first, done), minutes) {
 				blocked = first
 			}
 		} else {
-			consider(c, single[c], prices.cost(c, done))
+			consider(c, single[c], cost)
 		}
 	}
 	// Pairs pay where a preparation is still to be done for both, and at the end,
@@ -127,7 +144,7 @@ func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (be
 		for i, a := range these {
 			for _, b := range these[i+1:] {
 				cost := prices.both(a, b, done)
-				if cost > minutes || find(tried, [2]int{a, b}) >= 0 {
+				if !within.afford(cost, minutes) || find(tried, [2]int{a, b}) >= 0 {
 					continue
 				}
 				tried = append(tried, [2]int{a, b})
@@ -135,9 +152,9 @@ func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (be
 			}
 		}
 	}
-	if these := most(single, endgame, func(int) bool { return true }); len(these) > 0 && minutes < few*prices.cheapest(done, these) {
-		c := s.lastTwo(these, prices, done, minutes)
-		return c, single[c]
+	if these := most(single, endgame, func(int) bool { return true }); len(these) > 0 && !within.afford(few*prices.cheapest(done, these), minutes) {
+		c := s.lastTwo(these, prices, done, minutes, &within)
+		return c, single[c], within
 	}
 	for prep := range prices.Preparations {
 		if !done[prep] && prices.Preparations[prep].Minutes >= worthSharing {
@@ -148,25 +165,25 @@ func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (be
 		best = blocked
 	}
 	if best >= 0 {
-		return best, bits
+		return best, bits, within
 	}
 	// Nothing tells anything alone: two checks may still do so together.
 	var left []int
 	for c := range p.t.checks {
-		if !made[c] && prices.cost(c, done) <= minutes && len(left) < widest && prices.missing(c, done, made) < 0 {
+		if !made[c] && len(left) < widest && within.afford(prices.cost(c, done), minutes) && prices.missing(c, done, made) < 0 {
 			left = append(left, c)
 		}
 	}
 	for i, a := range left {
 		for _, b := range left[i+1:] {
-			if cost := prices.both(a, b, done); cost <= minutes {
+			if cost := prices.both(a, b, done); within.afford(cost, minutes) {
 				if told := s.pair(a, b); told >= leastBits {
 					consider(a, told, cost)
 				}
 			}
 		}
 	}
-	return best, bits
+	return best, bits, within
 }
 
 // leastMinutes keeps a check that costs nothing from an infinite rate.
@@ -197,7 +214,7 @@ func most(single []float64, n int, fits func(c int) bool) []int {
 // lastTwo chooses when few more checks fit: minutes left over are worth nothing,
 // so the pair that leaves the call surest wins, bits only where
 // that is equal. At least one of these is returned.
-func (s *scout) lastTwo(these []int, prices *Prices, done []bool, minutes float64) int {
+func (s *scout) lastTwo(these []int, prices *Prices, done []bool, minutes float64, within *span) int {
 	best, most := these[0], -1.0
 	consider := func(c, bins int) {
 		if v := rounded(s.surest(bins) + float64(1e-3*s.bits(bins))); v > most {
@@ -211,7 +228,7 @@ func (s *scout) lastTwo(these []int, prices *Prices, done []bool, minutes float6
 	}
 	for i, a := range these {
 		for _, b := range these[i+1:] {
-			if prices.both(a, b, done) <= minutes {
+			if within.afford(prices.both(a, b, done), minutes) {
 				if s.pair(a, b); s.pairBins > 0 {
 					consider(a, s.pairBins)
 				}

@@ -140,7 +140,7 @@ func TestRegret(t *testing.T) {
 			if p.Top().P > sureEnough {
 				return top
 			}
-			c, _ := p.next(prices, done, made, left)
+			c, _, _ := p.next(prices, done, made, left)
 			if c < 0 {
 				return top
 			}

@@ -28,6 +28,8 @@ type Posterior struct {
 	fitAt    []int
 	readings []Reading
 	prob     []float64 // by hypothesis
+	memory   *Memory   // of what is to be read next; may be nil
+	at       *node     // after these readings; nil without a memory
 	unknown  int       // readings a live hypothesis has no answer for
 
 	ray     ray
@@ -120,6 +122,7 @@ func (p *Posterior) Add(r Reading) error {
 		again = again || old.Check == r.Check
 	}
 	p.readings = append(p.readings, r)
+	p.follow(r)
 	if again && find(p.fitOf, c) < 0 {
 		// Until now the fit's error stood among the noise of one reading.
 		p.fitOf = append(p.fitOf, c)

@@ -22,6 +22,7 @@ type Table struct {
 	checks  []*inspect.Check
 	rows    []atomic.Pointer[tableRow] // by hypothesis; nil while nothing is known
 	columns atomic.Pointer[columns]    // of the rows that were judged last
+	first   atomic.Pointer[first]      // what checks tell before any reading
 	filling sync.Mutex                 // one Fill or Ensure at a time
 
 	names
