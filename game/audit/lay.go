@@ -6,6 +6,7 @@ import (
 	"hash/fnv"
 	"math"
 	"math/rand/v2"
+	"reflect"
 	"slices"
 	"strings"
 	"sync"
@@ -31,6 +32,8 @@ type stage struct {
 	true   []int
 	ideas  []string // misconceptions that the table can show
 	bent   []*evidence.Table
+	prices *evidence.Prices
+	memory []*evidence.Memory // of the table and of each that is bent, at these prices
 	mu     sync.Mutex
 	trails map[trailKey]*trail
 }
@@ -50,7 +53,7 @@ type trail struct {
 // newStage lays a job out; its table must be filled. Bent tables of the same table
 // are taken over from other, which may be nil.
 func newStage(ctx context.Context, c *play.Case, seed uint64, other *stage) (*stage, error) {
-	s := &stage{Case: c, seed: seed, trails: map[trailKey]*trail{}}
+	s := &stage{Case: c, seed: seed, prices: c.Prices(), trails: map[trailKey]*trail{}}
 	for _, b := range c.Table().PriorRows() {
 		s.rows, s.prior = append(s.rows, b.ID), append(s.prior, b.P)
 	}
@@ -63,14 +66,26 @@ func newStage(ctx context.Context, c *play.Case, seed uint64, other *stage) (*st
 	}
 	if other != nil && other.Table() == c.Table() {
 		s.ideas, s.bent = other.ideas, other.bent
-		return s, c.Weigh(ctx)
+		if reflect.DeepEqual(other.prices, s.prices) { // what was thought of the one holds for the other
+			s.prices, s.memory = other.prices, other.memory
+			return s, c.Weigh(ctx)
+		}
+	} else {
+		s.bend()
 	}
+	for _, t := range slices.Insert(slices.Clone(s.bent), 0, s.Table()) {
+		s.memory = append(s.memory, t.Remember(s.prices))
+	}
+	return s, c.Weigh(ctx)
+}
+
+// bend makes the tables of those who hold ideas.
+func (s *stage) bend() {
 	for i := range learner.Misconceptions {
-		if t, ok := learner.Misconceptions[i].Bend(c.Table()); ok {
+		if t, ok := learner.Misconceptions[i].Bend(s.Table()); ok {
 			s.ideas, s.bent = append(s.ideas, learner.Misconceptions[i].ID), append(s.bent, t)
 		}
 	}
-	return s, c.Weigh(ctx)
 }
 
 // inspect is the model inspector's trail in the session of this seed with so many
@@ -85,19 +100,19 @@ func (s *stage) inspect(ctx context.Context, seed uint64, minutes float64) (evid
 	}
 	s.mu.Unlock()
 	k.once.Do(func() {
-		k.t, k.err = s.Table().Inspect(ctx, s.Prices(), float64(key.tenth)/10, func(i inspect.Instance) (int64, error) { return s.Show(seed, i) })
+		k.t, k.err = s.memory[0].Inspect(ctx, float64(key.tenth)/10, func(i inspect.Instance) (int64, error) { return s.Show(seed, i) })
 	})
 	return k.t, k.err
 }
 
-// table is what a learner reckons with.
-func (s *stage) table(l *learner.Learner) *evidence.Table {
+// table is what a learner reckons with, and what is remembered of it.
+func (s *stage) table(l *learner.Learner) (*evidence.Table, *evidence.Memory) {
 	for i, id := range s.ideas {
 		if id == l.Holds {
-			return s.bent[i]
+			return s.bent[i], s.memory[1+i]
 		}
 	}
-	return s.Table()
+	return s.Table(), s.memory[0]
 }
 
 // A Result is how one learner ended one job.
@@ -134,8 +149,8 @@ func luckOf(seed uint64, job string, l *learner.Learner, number int) *rand.Rand 
 func (s *stage) play(ctx context.Context, l *learner.Learner, number int) (Result, error) {
 	luck := luckOf(s.seed, s.ID(), l, number)
 	session := s.seed + uint64(number%lucks)
-	own := s.table(l)
-	post, err := own.Posterior(nil)
+	own, memory := s.table(l)
+	post, err := memory.Posterior()
 	if err != nil {
 		return Result{}, err
 	}
@@ -143,7 +158,7 @@ func (s *stage) play(ctx context.Context, l *learner.Learner, number int) (Resul
 	problem, due := s.Table().Problem(), dueFew
 	var made []inspect.Instance
 	for ctx.Err() == nil {
-		inst, ok := l.Next(post, own, s.Prices(), s.Minutes(), luck)
+		inst, ok := l.Next(post, own, s.prices, s.Minutes(), luck)
 		if !ok {
 			break
 		}
@@ -181,7 +196,7 @@ func (s *stage) play(ctx context.Context, l *learner.Learner, number int) (Resul
 		p.Counters = scoring.Project(belief)
 		l.Misplace(p.Counters, luck)
 	}
-	p.Spent = s.Prices().Minutes(problem, made)
+	p.Spent = s.prices.Minutes(problem, made)
 	full, err := s.inspect(ctx, session, s.Minutes())
 	if err != nil {
 		return Result{}, err

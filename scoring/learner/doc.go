@@ -3,6 +3,8 @@
 // and their own luck.
 //
 //	belief = s·posterior^e/Σ + (1 − s)·prior      skill s, exponent e of confidence
+//	look   : with chance s the check that tells most now, else the one that tells
+//	         most of any car, as if nothing had been read
 //
 // Somebody with a wrong idea of how faults show has a table of their own, built
 // from the real one: see [Misconception]. [Name] turns that round and finds the

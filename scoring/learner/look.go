@@ -39,7 +39,7 @@ func (l *Learner) Next(p *evidence.Posterior, t *evidence.Table, prices *evidenc
 			return inspect.Instance{}, false
 		}
 		if l.Kind == Reasoner && luck.Float64() >= l.Skill {
-			return c.any(left, luck)
+			return c.first(left, t)
 		}
 		return next(p, prices, left)
 	}
@@ -145,15 +145,6 @@ func (c *counter) own(left float64, holds string, luck *rand.Rand) (inspect.Inst
 	return c.problem.Checks[about[luck.IntN(len(about))]], true
 }
 
-// any is a check drawn blindly.
-func (c *counter) any(left float64, luck *rand.Rand) (inspect.Instance, bool) {
-	checks, _ := c.open(left)
-	if len(checks) == 0 {
-		return inspect.Instance{}, false
-	}
-	return c.problem.Checks[checks[luck.IntN(len(checks))]], true
-}
-
 // first is the first check of the list; with a table, the one that tells most a
 // minute by itself, whatever was read.
 func (c *counter) first(left float64, t *evidence.Table) (inspect.Instance, bool) {
@@ -164,11 +155,10 @@ func (c *counter) first(left float64, t *evidence.Table) (inspect.Instance, bool
 	if t == nil {
 		return c.problem.Checks[checks[0]], true
 	}
-	prior, err := t.Posterior(nil)
+	bits, err := t.AtFirst()
 	if err != nil {
 		return inspect.Instance{}, false
 	}
-	bits := prior.All()
 	told := make([]float64, len(checks))
 	for i, check := range checks {
 		told[i] = bits[check].Bits
