@@ -6,8 +6,8 @@ import (
 	"evenwear/game/widget"
 )
 
-// The whole catalogue, the same for every job: groups, their causes, then the
-// places of the cause that was picked.
+// The whole catalogue, the same for every job: groups, their causes, what the
+// cause in focus means, then the places of the cause that was picked.
 
 // group is the one whose causes are listed.
 func (s *call) group() *play.GroupView {
@@ -29,8 +29,32 @@ func (s *call) picked() *play.CauseView {
 	return nil
 }
 
-// catalogueEnd is where the open catalogue ends [unit].
-const catalogueEnd = 567.0
+// explained is the cause whose explanation stands in the catalogue: the one that
+// the arrows are at, else the picked one; nil before either.
+func (s *call) explained() *play.CauseView {
+	if g := s.group(); s.targets.Focus == s.causes.id && len(g.Causes) > 0 {
+		return &g.Causes[min(s.causes.sel, len(g.Causes)-1)]
+	}
+	return s.picked()
+}
+
+// explainStyle letters what a cause means.
+var explainStyle = draw.SentenceText.At(14)
+
+// explainLines is how many lines the longest explanation of the group takes, so
+// that nothing moves while its causes are looked through.
+func (s *call) explainLines() int {
+	n, g := 1, s.group()
+	for i := range g.Causes {
+		n = max(n, len(s.lines(s.app.sheet, g.Causes[i].Explain, explainStyle, explainWide)))
+	}
+	return n
+}
+
+const (
+	catalogueEnd = 567.0 // where the open catalogue ends [unit]
+	explainWide  = 548.0 // [unit]
+)
 
 // bookTop is where it begins: under the rows that are left in sight.
 func (s *call) bookTop() float64 {
@@ -74,7 +98,8 @@ func (s *call) layCatalogue() {
 	h := float64(max(1, min(3, (len(s.places.items)+s.places.cols-1)/s.places.cols))) * (s.high(28) + menuGap)
 	s.places.area = draw.Rect{X: 226, Y: low - h, W: wide, H: h + 0.5}
 	s.causes.cols = columns(s.causes.items, wide, 2, s.app.Touch)
-	s.causes.area = draw.Rect{X: 226, Y: top + 24, W: wide, H: low - h - 22 - top - 24}
+	explain := 11 + explainStyle.LineHeight()*float64(s.explainLines())
+	s.causes.area = draw.Rect{X: 226, Y: top + 24, W: wide, H: low - h - 22 - explain - 4 - top - 24} // the ring of a rail reaches 4 below it
 	s.menu(&s.causes)
 	s.menu(&s.places)
 }
@@ -117,7 +142,14 @@ func (s *call) drawCatalogue(c *draw.Canvas) {
 	}
 	c.Text(draw.Pt{X: 783, Y: top + 18}, draw.SmallText.To(draw.Right), th.Ink,
 		s.words.Say("call.catalogue", "causes", s.num(float64(n), 0), "groups", s.num(float64(len(s.v().Groups)), 0)))
-	y := s.places.area.Y
+	y := s.causes.area.Y + s.causes.area.H + 4
+	rule(c, 220, y+2, 791, y+2)
+	if k := s.explained(); k != nil {
+		s.block(c, draw.Pt{X: 232, Y: y + 4 + explainStyle.LineHeight()}, explainStyle, k.Explain, explainWide, s.explainLines())
+	} else {
+		c.Text(draw.Pt{X: 232, Y: y + 19}, draw.SmallText, th.Graphite, s.word("call.explain_help"))
+	}
+	y = s.places.area.Y
 	rule(c, 220, y-20, 791, y-20)
 	c.Text(draw.Pt{X: 232, Y: y - 5}, draw.LabelText, th.Ink, s.word("call.place"))
 	if s.picked() == nil {

@@ -18,7 +18,7 @@ func (s *call) layRows() {
 	v, l := s.v(), &s.rows
 	s.picking = s.picking && !v.Sealed
 	l.RowH = 41.5
-	shown := 4.0 // rows that the open catalogue leaves in sight
+	shown := 2.0 // rows that the open catalogue leaves in sight
 	if s.app.Touch {
 		l.RowH, shown = 49, 1
 	}
