@@ -197,7 +197,9 @@ func (b *Bench) choices(v *BenchView) {
 			}
 			gv.Causes = append(gv.Causes, cv)
 		}
-		v.Groups = append(v.Groups, gv)
+		if len(gv.Causes) > 0 {
+			v.Groups = append(v.Groups, gv)
+		}
 	}
 }
 

@@ -28,13 +28,17 @@ func (s *Session) call() *CallView {
 			}
 			gv.Causes = append(gv.Causes, cv)
 		}
-		c.Groups = append(c.Groups, gv)
+		if len(gv.Causes) > 0 { // a small library leaves some empty
+			c.Groups = append(c.Groups, gv)
+		}
 	}
 	for i, r := range s.rows {
 		c.Rows = append(c.Rows, s.rowView(i, r))
 	}
 	for _, p := range s.desk.lib.Parts {
-		c.Parts = append(c.Parts, s.partView(p.ID, p.Name))
+		if pv := s.partView(p.ID, p.Name); len(pv.Remedies) > 0 {
+			c.Parts = append(c.Parts, pv)
+		}
 	}
 	c.Remedies = s.remedyViews()
 	return c
