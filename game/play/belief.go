@@ -101,10 +101,39 @@ func (s *Session) belief(a Act) (string, no) {
 	case Counter:
 		s.row(a.What).counters = int(a.N)
 	case Seal:
+		left := s.sayLeft("play.put_back")
+		s.putBack()
 		s.sealed, s.stage, s.sealedAt = true, Deciding, s.minutes
-		return s.say("play.sealed"), no{}
+		return strings.TrimSpace(s.say("play.sealed") + " " + left), no{}
 	}
 	return "", no{}
+}
+
+// putBack puts on, lowers and tightens what the inspection has left: no car goes
+// on from there without it. Its minutes count, and nuts that were left break their
+// caution.
+func (s *Session) putBack() {
+	for _, w := range s.setup.back() {
+		if w.ID == "torque_nuts" {
+			s.breach(w.Cautions)
+		}
+		s.setup = s.setup.after(w)
+		s.spend(w.Minutes, w.Undoes())
+	}
+}
+
+// sayLeft says, as the sentence id, what putBack would do; empty: nothing.
+func (s *Session) sayLeft(id string) string {
+	var what []string
+	minutes := 0.0
+	for _, w := range s.setup.back() {
+		what, minutes = append(what, s.sayWork(w.String())), minutes+w.Minutes
+	}
+	if what == nil {
+		return ""
+	}
+	s.warns = true
+	return s.words.Say(id, "what", Joined(s.words, what), "minutes", plain(minutes))
 }
 
 func (s *Session) refuseBack() no {

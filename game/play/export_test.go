@@ -5,6 +5,7 @@ import (
 
 	"evenwear/assets"
 	"evenwear/scenarios"
+	"evenwear/scoring"
 )
 
 // Disguise gives s the job of another session, so that only the cars differ.
@@ -24,6 +25,9 @@ func shelf(t testing.TB) (*scenarios.Library, *assets.Words) {
 	}
 	return lib, words
 }
+
+// Due are the cautions that were due so far.
+func (s *Session) Due() []scoring.Caution { return s.due }
 
 // SayAmiss is what the debrief says of readings made in spite of what they want.
 func (s *Session) SayAmiss() string { return s.sayAmiss() }

@@ -110,6 +110,9 @@ func (s *Session) prepare(what string) (string, no) {
 		}
 	}
 	s.heed(w.Needs())
+	if w.ID == "torque_nuts" {
+		s.caution(w.Cautions[0], true)
+	}
 	notice := s.breach(s.setup.breaks(w))
 	minutes := s.minutesOf(w)
 	s.setup = s.setup.after(w)

@@ -63,12 +63,6 @@ func (s *Session) work() (string, no) {
 	if err != nil {
 		return "", because("no.not_computed", "error", err.Error())
 	}
-	// Wheels left off or nuts left loose are put right by whoever does the work; that they were left is kept.
-	for _, n := range s.setup {
-		if strings.HasPrefix(n, "slacken_nuts@") {
-			s.breach([]string{"caution.nuts_torque"})
-		}
-	}
 	for _, c := range s.chosen {
 		if r, _, _ := s.desk.findRemedy(c); r.Harmful != "" {
 			s.harm(r.Harmful)

@@ -190,6 +190,7 @@ func (s *Session) apply(a Act) (string, no) {
 		s.notes[int(a.N)-1].struck = true
 	case OpenCall:
 		s.stage = Calling
+		return s.sayLeft("play.left"), no{}
 	case Back:
 		s.stage = Inspecting
 	case Row, DropRow, Counter, Seal:

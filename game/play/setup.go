@@ -59,6 +59,27 @@ func (u setup) onWheels() (stands bool, cautions []string) {
 	return true, nil
 }
 
+// back is the work that is left before the car stands on four tight wheels, in the
+// order in which it is done.
+func (u setup) back() (list []inspect.Work) {
+	undone := func(stands, back string) {
+		w, err := inspect.ParseWork(back)
+		if err == nil && u.stands(stands) {
+			list = append(list, w)
+		}
+	}
+	each := func(stands, back string) {
+		for w := range physics.Wheel(physics.NumWheels) {
+			undone(stands+"@"+w.String(), back+"@"+w.String())
+		}
+	}
+	each("wheel_off", "wheel_on")
+	undone("lift_front", "lower_front")
+	undone("lift_rear", "lower_rear")
+	each("slacken_nuts", "torque_nuts")
+	return list
+}
+
 // missing splits what is needed and does not stand: what makes the work
 // impossible, and the cautions that are broken by going on without.
 func (u setup) missing(needs []string) (impossible, cautions []string) {

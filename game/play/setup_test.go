@@ -99,3 +99,58 @@ func TestHoseWithWheelOff(t *testing.T) {
 		}
 	}
 }
+
+// TestWheelLeftOffIsPaidFor: whoever comes to the call with a wheel off is told
+// so, and what sealing puts back takes the minutes that it takes by hand; the
+// caution of the nuts is broken only where they were left.
+func TestWheelLeftOffIsPaidFor(t *testing.T) {
+	on := func(names ...string) (list []play.Act) {
+		for _, n := range names {
+			list = append(list, play.Act{Do: play.Prepare, What: n})
+		}
+		return list
+	}
+	walk := func(to string) []play.Act { return []play.Act{{Do: play.Go, What: to}} }
+	off := slices.Concat(on("chock_rear"), walk("front_left"), on("slacken_nuts@front_left"), walk("ground"), on("lift_front"),
+		walk("front_left"), on("stand@front_left", "wheel_off@front_left", "wipe_dust@front_left"))
+	back := slices.Concat(on("wheel_on@front_left"), walk("ground"), on("lower_front"), walk("front_left"), on("torque_nuts@front_left"))
+	call, seal := play.Act{Do: play.OpenCall}, play.Act{Do: play.Seal}
+
+	tidy := acted(t, append(slices.Concat(off, back), call)...)
+	if v := tidy.View(); v.Notice != "" {
+		t.Errorf("a car on its wheels comes to the call with the notice %q", v.Notice)
+	}
+	left := acted(t, append(slices.Clone(off), call)...)
+	if v := left.View(); !strings.Contains(v.Notice, "Put the wheel on, front left; Lower the front; Nuts to the handbook's figure, front left") || !strings.Contains(v.Notice, "6 min") || !v.Warns {
+		t.Errorf("a car with a wheel off comes to the call with the notice %q", v.Notice)
+	}
+	for _, s := range []*play.Session{tidy, left} {
+		if err := s.Do(seal); err != nil {
+			t.Fatal(err)
+		}
+		if v := s.View(); v.Plan.WheelOff[0] || v.Plan.Lifted[0] || v.Plan.NutsSlack[0] {
+			t.Errorf("sealed with %+v", v.Plan)
+		}
+	}
+	if a, b := tidy.View().Title.Minutes, left.View().Title.Minutes; a != b {
+		t.Errorf("put back by hand it took %g min, by sealing %g", a, b)
+	}
+	if kept, has := caution(tidy, "caution.nuts_torque"); !has || !kept {
+		t.Errorf("nuts brought to their figure: due %t, kept %t", has, kept)
+	}
+	if kept, has := caution(left, "caution.nuts_torque"); !has || kept {
+		t.Errorf("nuts left loose: due %t, kept %t", has, kept)
+	}
+	if v := left.View(); !strings.Contains(v.Notice, "Put the wheel on") {
+		t.Errorf("sealed with a wheel off: notice %q", v.Notice)
+	}
+}
+
+func caution(s *play.Session, id string) (kept, has bool) {
+	for _, c := range s.Due() {
+		if c.ID == id {
+			return c.Kept, true
+		}
+	}
+	return false, false
+}

@@ -10,8 +10,8 @@ import (
 // until something undoes it.
 type Preparation struct {
 	ID      string  // "lift_front", "wheel_off@front_left"
-	Minutes float64 // [min] to do it
-	Back    float64 // [min] to take it back where a check must not find it standing
+	Minutes float64 // [min] to do it, with taking it back where no car is handed over with it
+	Back    float64 // [min] to take back, where a check must not find it standing, what may be left standing
 	Undoes  []int   // preparations that do not stand after it
 }
 

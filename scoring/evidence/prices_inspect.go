@@ -3,13 +3,14 @@ package evidence
 import (
 	"math"
 
+	"evenwear/physics"
 	"evenwear/physics/inspect"
 )
 
 // InspectPrices are the prices of a problem whose checks are those of the
 // catalogue: every preparation a check needs or wants with what that needs in
-// turn, safety included, and the way back to four wheels before the car is
-// moved. A form of a check made in spite of what it wants is not for sale.
+// turn, safety included, and the way back to four wheels, which is due with or
+// without a drive. A form of a check made in spite of what it wants is not for sale.
 // The car stands as one that was just driven in.
 func InspectPrices(problem *Problem) Prices { return InspectPricesOf(problem, inspect.Standing()) }
 
@@ -54,9 +55,15 @@ func (b *pricer) work(name string) int {
 		return -1
 	}
 	at := len(b.prices.Preparations)
-	b.prices.Preparations = append(b.prices.Preparations, Preparation{ID: name, Minutes: w.Minutes, Back: b.back(w)})
+	b.prices.Preparations = append(b.prices.Preparations, Preparation{ID: name, Minutes: w.Minutes})
+	switch back, must := putBack(w); {
+	case must:
+		b.prices.Preparations[at].Minutes += back.Minutes
+	case back.Preparation != nil:
+		b.prices.Preparations[at].Back = back.Minutes
+	}
 	var undoes []int
-	for _, u := range w.Undoes() {
+	for _, u := range append(w.Undoes(), otherEnd(w)...) {
 		if i := b.work(u); i >= 0 {
 			undoes = append(undoes, i)
 		}
@@ -65,26 +72,49 @@ func (b *pricer) work(name string) int {
 	return at
 }
 
-// back is the minutes of the preparation that undoes w [min].
-func (b *pricer) back(w inspect.Work) float64 {
-	var name string
-	switch w.Preparation.ID {
+// putBack is the preparation that takes w back; none when nothing does. must tells
+// that it is due whatever is looked at: no car is handed over without a wheel, on
+// a jack or with loose nuts, so that it is paid for with w.
+func putBack(w inspect.Work) (back inspect.Work, must bool) {
+	id := ""
+	switch w.ID {
 	case "lift_front", "lift_rear":
-		name = "lower" + w.Preparation.ID[len("lift"):]
+		id = "lower" + w.ID[len("lift"):]
 	case "wheel_off":
-		name = "wheel_on@" + w.Wheel.String()
+		id = "wheel_on"
 	case "slacken_nuts":
-		name = "torque_nuts@" + w.Wheel.String()
+		id = "torque_nuts"
 	case "engine_cold":
-		name = "drive" // warms it again
-	default:
-		return 0
+		id = "drive" // warms it again
 	}
-	u, err := inspect.ParseWork(name)
-	if err != nil {
-		return 0
+	p, ok := inspect.FindPreparation(id)
+	if !ok {
+		return inspect.Work{}, false
 	}
-	return u.Minutes
+	return inspect.Work{Preparation: p, Wheel: w.Wheel}, id != "drive"
+}
+
+// otherEnd names what does not stand when w lifts an end of the car: one end is up
+// at a time, and before the other is lowered its wheels are put on.
+func otherEnd(w inspect.Work) []string {
+	other := map[string]string{"lift_front": "lift_rear", "lift_rear": "lift_front"}[w.ID]
+	if other == "" {
+		return nil
+	}
+	return down(other)
+}
+
+// down names what does not stand when an end has been lowered on its wheels.
+func down(lift string) []string {
+	names := []string{lift}
+	for wheel := range physics.Wheel(physics.NumWheels) {
+		if wheel.Front() == (lift == "lift_front") {
+			for _, p := range []string{"stand", "wheel_off", "wipe_dust"} {
+				names = append(names, p+"@"+wheel.String())
+			}
+		}
+	}
+	return names
 }
 
 // check appends the price of one check.
@@ -140,13 +170,11 @@ func (b *pricer) needs(names []string, to *[]int) (road bool) {
 
 // ground adds what must not stand when the car is moved.
 func (b *pricer) ground(c int) {
-	impossible, unsafe := inspect.OnWheels()
-	for _, list := range [][]string{impossible, unsafe} {
-		for _, name := range list {
-			for i := range b.prices.Preparations {
-				if b.prices.Preparations[i].ID == name {
-					b.prices.Checks[c].Clears = append(b.prices.Checks[c].Clears, i)
-				}
+	_, nuts := inspect.OnWheels()
+	for _, list := range [][]string{down("lift_front"), down("lift_rear"), nuts} {
+		for i := range b.prices.Preparations {
+			if find(list, b.prices.Preparations[i].ID) >= 0 {
+				b.prices.Checks[c].Clears = append(b.prices.Checks[c].Clears, i)
 			}
 		}
 	}

@@ -9,14 +9,16 @@ import (
 )
 
 // TestInspectPrices: a wheel taken off is paid for once, with its chocks, lift,
-// stand, nuts and dust, by the minutes of the catalogue.
+// stand, nuts and dust, and with the way back to four wheels, by the minutes of
+// the catalogue.
 func TestInspectPrices(t *testing.T) {
 	p := Problem{Checks: inspect.Instances()}
 	prices := InspectPrices(&p)
 	first := inspect.Instance{Check: "pin_upper", Wheel: physics.FrontRight, PerWheel: true}
 	second := inspect.Instance{Check: "pin_lower", Wheel: physics.FrontRight, PerWheel: true}
 	bare := 0.0
-	for _, name := range []string{"chock_rear", "lift_front", "slacken_nuts@front_right", "stand@front_right", "wheel_off@front_right", "wipe_dust@front_right"} {
+	for _, name := range []string{"chock_rear", "lift_front", "slacken_nuts@front_right", "stand@front_right", "wheel_off@front_right", "wipe_dust@front_right",
+		"wheel_on@front_right", "lower_front", "torque_nuts@front_right"} {
 		w, err := inspect.ParseWork(name)
 		if err != nil {
 			t.Fatal(err)
@@ -74,8 +76,15 @@ func TestVesselPrices(t *testing.T) {
 		}
 	}
 	alone, lifted := prices.Minutes(&p, at("spin@front_left")), prices.Minutes(&p, at("spin@front_left", "oil_level"))
-	if want := alone + 2 + level + back + oil; lifted != want {
-		t.Errorf("lifted, then dipped: %g min, want %g with the front lowered", lifted, want)
+	if want := alone + level + back + oil; lifted != want { // lowering it was paid for with lifting it
+		t.Errorf("lifted, then dipped: %g min, want %g", lifted, want)
+	}
+	// One end is up at a time, and what was taken back for it is done again.
+	front, rear := prices.Minutes(&p, at("pin_upper@front_left")), prices.Minutes(&p, at("pin_upper@rear_left"))
+	again := prices.Minutes(&p, at("pin_upper@front_left", "pin_upper@rear_left", "pin_lower@front_left"))
+	const brake, up, stand, off, dust, pin = 0.2, 3 + 2, 1, 3 + 3, 1, 2
+	if want := front + rear + brake + up + stand + off + dust + pin; math.Abs(again-want) > 1e-9 {
+		t.Errorf("front, rear and front again cost %g min, want %g", again, want)
 	}
 }
 
