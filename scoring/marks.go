@@ -1,5 +1,7 @@
 package scoring
 
+import "slices"
+
 // A Mark is one of the eight, 0 to 100 but for diagnosis, which may be negative.
 type Mark struct {
 	ID     string
@@ -75,9 +77,19 @@ func MarkPlay(p *Play) (Marks, error) {
 		if m.Uncapped <= unsafeCap {
 			id = TotalUnsafeLow
 		}
-		m.Notes = append(m.Notes, Reason{id, []Arg{number("cap", unsafeCap), number("uncapped", m.Uncapped), text("first", p.Unsafe[0].ID)}})
+		m.Notes = append(m.Notes, Reason{id, []Arg{number("cap", unsafeCap), number("uncapped", m.Uncapped), text("dangers", dangers(p.Unsafe)...)}})
 	}
 	return m, nil
+}
+
+// dangers are the ids of findings, each once.
+func dangers(list []Finding) (ids []string) {
+	for _, f := range list {
+		if !slices.Contains(ids, f.ID) {
+			ids = append(ids, f.ID)
+		}
+	}
+	return ids
 }
 
 func (p *Play) diagnosis(said, truth []float64) Mark {
@@ -204,12 +216,12 @@ func (p *Play) reading() Mark {
 
 // safety is the share of due cautions that were kept, less 25 for each harmful act.
 func (p *Play) safety() Mark {
-	kept, first := 0, ""
+	kept, missing := 0, []string(nil)
 	for _, c := range p.Cautions {
 		if c.Kept {
 			kept++
-		} else if first == "" {
-			first = c.ID
+		} else {
+			missing = append(missing, c.ID)
 		}
 	}
 	due := len(p.Cautions)
@@ -222,20 +234,23 @@ func (p *Play) safety() Mark {
 	r := Reason{SafetyKept, args}
 	switch {
 	case len(p.Harms) > 0:
-		r = Reason{SafetyHarm, append(args, number("harms", float64(len(p.Harms))), text("first", p.Harms[0]))}
-	case first != "":
-		r = Reason{SafetyBroken, append(args, text("first", first))}
+		r = Reason{SafetyHarm, append(args, number("harms", float64(len(p.Harms))), text("which", p.Harms...))}
+		if missing != nil {
+			r = Reason{SafetyBoth, append(r.Args, text("missing", missing...))}
+		}
+	case missing != nil:
+		r = Reason{SafetyBroken, append(args, text("missing", missing...))}
 	}
 	return Mark{ID: Safety, Weight: 10, Value: value, Reason: r}
 }
 
 func (p *Play) proof() Mark {
-	done, first := 0, ""
+	done, missing := 0, []string(nil)
 	for _, x := range p.Proof {
 		if x.Done {
 			done++
-		} else if first == "" {
-			first = x.ID
+		} else {
+			missing = append(missing, x.ID)
 		}
 	}
 	value := 0.0
@@ -244,8 +259,8 @@ func (p *Play) proof() Mark {
 	}
 	args := []Arg{number("done", float64(done)), number("due", float64(len(p.Proof)))}
 	r := Reason{ProofDone, args}
-	if first != "" {
-		r = Reason{ProofMissing, append(args, text("first", first))}
+	if missing != nil {
+		r = Reason{ProofMissing, append(args, text("missing", missing...))}
 	}
 	return Mark{ID: ProofMark, Weight: 5, Value: value, Reason: r}
 }

@@ -122,6 +122,28 @@ func TestHarm(t *testing.T) {
 	}
 }
 
+// TestAllMissingIsNamed: a reason names every caution that was not kept, every
+// harmful act, every look that is missing and every danger, each once.
+func TestAllMissingIsNamed(t *testing.T) {
+	p := good()
+	p.Cautions = []Caution{{"a", false}, {"b", true}, {"c", false}}
+	p.Harms = []string{"h", "i"}
+	p.Proof = []Proof{{"x", false}, {"y", true}, {"z", false}}
+	p.Unsafe = []Finding{{ID: UnsafeLeak, Wheel: "front_left"}, {ID: UnsafeLeak, Wheel: "front_right"}, {ID: UnsafeCrack}}
+	named := func(r Reason, arg string, want ...string) {
+		t.Helper()
+		i := slices.IndexFunc(r.Args, func(a Arg) bool { return a.Name == arg })
+		if i < 0 || !slices.Equal(r.Args[i].Texts, want) {
+			t.Errorf("%s names %+v, want %v", r.ID, r.Args, want)
+		}
+	}
+	m, mark := marked(t, p)
+	named(mark(Safety).Reason, "which", "h", "i")
+	named(mark(Safety).Reason, "missing", "a", "c")
+	named(mark(ProofMark).Reason, "missing", "x", "z")
+	named(m.Notes[len(m.Notes)-1], "dangers", UnsafeLeak, UnsafeCrack)
+}
+
 // TestSpread: counters not placed are the prior over everything else.
 func TestSpread(t *testing.T) {
 	got := Spread([]int{10, 0, 0, 0}, []float64{0.2, 0.2, 0.1, 0.5})
@@ -152,7 +174,8 @@ func TestBadPlay(t *testing.T) {
 
 // TestReasonsListed: every reason a mark gives is listed with its arguments.
 func TestReasonsListed(t *testing.T) {
-	plays := []*Play{good(), good(), good(), good()}
+	plays := []*Play{good(), good(), good(), good(), good()}
+	plays[4].Harms, plays[4].Cautions[0].Kept = []string{"h"}, false
 	plays[1].Counters, plays[1].Harms, plays[1].Loss, plays[1].Needless, plays[1].Spent = []int{0, 0, 0, 20}, []string{"h"}, 90, 1, 60
 	plays[1].Unsafe = []Finding{{ID: UnsafeLeak}}
 	plays[2].Counters, plays[2].Support, plays[2].Readings, plays[2].Loss = []int{6, 5, 5, 4}, slices.Clone(plays[2].Prior), nil, 50

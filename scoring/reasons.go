@@ -6,15 +6,17 @@ type Reason struct {
 	Args []Arg
 }
 
-// An Arg is one thing a sentence names: a number, or an id to be put in words.
+// An Arg is what a sentence names: a number, or ids to be put in words.
 type Arg struct {
 	Name   string
 	Number float64
-	Text   string // id; empty where Number counts
+	Texts  []string // ids; none where Number counts
 }
 
 func number(name string, v float64) Arg { return Arg{Name: name, Number: round(v)} }
-func text(name, id string) Arg          { return Arg{Name: name, Text: id} }
+func text(name string, ids ...string) Arg {
+	return Arg{Name: name, Texts: ids}
+}
 
 // The ids of every reason a mark can have.
 const (
@@ -34,6 +36,7 @@ const (
 	SafetyKept       = "reason.safety.kept"
 	SafetyBroken     = "reason.safety.broken"
 	SafetyHarm       = "reason.safety.harm"
+	SafetyBoth       = "reason.safety.both"
 	ProofDone        = "reason.proof.done"
 	ProofMissing     = "reason.proof.missing"
 	MinutesBest      = "reason.minutes.best"
@@ -50,7 +53,7 @@ type ReasonSpec struct {
 }
 
 // ReasonIDs lists every reason with its arguments, for whoever words them.
-// said, loss, mean … are numbers; worst, first are ids to be put in words.
+// said, loss, mean … are numbers; worst, missing, dangers are ids to be put in words.
 func ReasonIDs() []ReasonSpec {
 	return []ReasonSpec{
 		{DiagnosisTrue, []string{"said", "brier", "prior"}},   // said: share [%] on the true rows
@@ -67,14 +70,15 @@ func ReasonIDs() []ReasonSpec {
 		{ReadingMean, []string{"mean", "checks", "worst", "worst_divisions"}},
 		{ReadingNone, nil},
 		{SafetyKept, []string{"kept", "due"}},
-		{SafetyBroken, []string{"kept", "due", "first"}},
-		{SafetyHarm, []string{"kept", "due", "harms", "first"}},
+		{SafetyBroken, []string{"kept", "due", "missing"}},
+		{SafetyHarm, []string{"kept", "due", "harms", "which"}},
+		{SafetyBoth, []string{"kept", "due", "harms", "which", "missing"}},
 		{ProofDone, []string{"done", "due"}},
-		{ProofMissing, []string{"done", "due", "first"}},
+		{ProofMissing, []string{"done", "due", "missing"}},
 		{MinutesBest, []string{"spent", "best"}},
 		{MinutesOver, []string{"spent", "best"}},
-		{TotalCapped, []string{"cap", "uncapped", "first"}},
-		{TotalUnsafeLow, []string{"cap", "uncapped", "first"}},
+		{TotalCapped, []string{"cap", "uncapped", "dangers"}},
+		{TotalUnsafeLow, []string{"cap", "uncapped", "dangers"}},
 		{TotalLucky, []string{"diagnosis", "allowed"}},
 	}
 }

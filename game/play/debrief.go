@@ -156,12 +156,29 @@ func (s *Session) reason(r scoring.Reason) string {
 	args := make([]any, 0, 2*len(r.Args))
 	for _, a := range r.Args {
 		var v any = reasonFigure(a.Name, a.Number)
-		if a.Text != "" {
-			v = s.sayID(a.Text)
+		if len(a.Texts) > 0 {
+			v = s.sayIDs(a.Texts)
 		}
 		args = append(args, a.Name, v)
 	}
 	return s.words.Say(r.ID, args...)
+}
+
+// mostNamed is how many things a reason names before it counts the rest.
+const mostNamed = 3
+
+// sayIDs names what a reason points at, without the full stops of sentences: of
+// many the first and how many more.
+func (s *Session) sayIDs(ids []string) string {
+	var said []string
+	for _, id := range ids[:min(len(ids), mostNamed)] {
+		said = append(said, strings.TrimSuffix(s.sayID(id), "."))
+	}
+	list := Joined(s.words, said)
+	if more := len(ids) - mostNamed; more > 0 {
+		return s.words.Say("reason.more", "list", list, "n", more)
+	}
+	return list
 }
 
 // percent is a share in percent, rounded as the marks' reasons have it, so that

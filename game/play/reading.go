@@ -120,15 +120,19 @@ func (s *Session) prepare(what string) (string, no) {
 	return notice, no{}
 }
 
-// breach keeps broken cautions and says the first that is new.
+// breach keeps broken cautions and says those that are new.
 func (s *Session) breach(rules []string) string {
-	notice := ""
+	var broken []string
 	for _, r := range rules {
-		if !s.caution(r, false) && notice == "" {
-			notice, s.warns = s.words.Say("play.broken", "caution", s.say(r)), true
+		if !s.caution(r, false) {
+			broken = append(broken, r)
 		}
 	}
-	return notice
+	if broken == nil {
+		return ""
+	}
+	s.warns = true
+	return s.words.Say("play.broken", "n", len(broken), "cautions", s.sayIDs(broken))
 }
 
 // caution notes that a caution was due, and whether it was kept. Broken once is

@@ -39,10 +39,14 @@ func (s *Session) roadMissing() string {
 		}
 		looked = append(looked, n.inst.Check)
 	}
+	var missing []string
 	for _, group := range inspect.RoadNeeds() {
 		if !slices.ContainsFunc(group, func(id inspect.ID) bool { return slices.Contains(looked, id) }) {
-			return s.words.Say("play.road_missing", "check", s.say("check."+string(group[0])))
+			missing = append(missing, s.say("check."+string(group[0])))
 		}
 	}
-	return ""
+	if missing == nil {
+		return ""
+	}
+	return s.words.Say("play.road_missing", "checks", Joined(s.words, missing))
 }
