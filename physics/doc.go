@@ -33,7 +33,7 @@
 //	disc       ρ·c·∂T/∂t = k·∂²T/∂z², half its thickness, mid-plane insulated but for vanes and hat
 //	face       −k·∂T/∂z = (share·Σ μ·N·v_slip − to the pads)/(2·A_swept) − h·(T − T_air)    [W/m²]
 //	share      e_d·A_swept/(e_d·A_swept + e_p·A_pad), e = √(k·ρ·c)        see [DiscShare]
-//	air        h = 8 + 2.2·v on faces, 1.2·(8 + 0.737·ω) in vanes         [W/m²K] v m/s, ω rad/s: McPhee & Johnson 2008; the rest assumed
+//	air        h = 4 + 8·v^⅝ on faces, 1.2·max(4, 1.3 + 0.7175·ω) in vanes [W/m²K] v m/s, ω rad/s: McPhee & Johnson 2008
 //	radiation  ε·σ·(T⁴ − T_air⁴), ε 0.5 (assumed)                          [W/m²]
 //	lumps      C·dT/dt = Σ g·(T_other − T)                                pads, piston, caliper with fluid, hat
 //	friction   μ = μ₀·(1 − loss)·fade(T)                                  see [CornerSpec.Fade]

@@ -8,7 +8,7 @@ const DiscCells = 16
 // HeatState is the temperatures of one wheel's brake [°C]: the disc's half thickness
 // in cells, the other parts as lumps in a row from pad to fluid. The equations stand
 // in the package document; the heat paths' constants are assumed, at the middle of
-// what is usual, but for the vanes' (McPhee & Johnson, Int. J. Thermal Sci. 47, 2008).
+// what is usual, but for the films of air (McPhee & Johnson 2008, Topouris et al. 2020).
 type HeatState struct {
 	Disc   [DiscCells]float64 // [°C] from the friction face to the mid-plane
 	Hat    float64            // [°C]

@@ -102,21 +102,27 @@ func TestOutsideCooling(t *testing.T) {
 	b := brakeHeat{vented: true}
 	vane := func(rpm float64) float64 {
 		_, in := b.films(20, 20, 0, rpm*math.Pi/30)
-		return in/vaneArea - stillFilm
-	}
-	for rpm, want := range map[float64]float64{342: 27.0, 684: 52.7, 1025: 78.3} {
-		outside{id: "OC-39", source: "McPhee & Johnson, Int. J. Thermal Sci. 47 (2008) 458", got: vane(rpm), want: want, tol: 0.03, wrong: want * 1.1}.check(t)
+		return in / vaneArea
 	}
 	const mcphee = "McPhee & Johnson, Int. J. Thermal Sci. 47 (2008) 458"
+	for _, r := range []struct{ rpm, want float64 }{{342, 27.0}, {684, 52.7}, {1025, 78.3}} {
+		outside{id: "OC-39", source: mcphee, got: vane(r.rpm), want: r.want, tol: 0.01, wrong: r.want + stillFilm}.check(t)
+	}
 	bracketed{"OC-39 exponent", mcphee, math.Log(vane(1025)/vane(342)) / math.Log(1025.0/342), 0.95, 1.0001, 0.8}.check(t)
-	// OC-40: another rotor, so its 45.5 and 55.4 % of convection are not ours; that the
-	// vanes' share rises with speed is.
+	// OC-40: the vanes' share of convection rises with speed, because the faces' film
+	// grows with a lower power. A film straight in speed would leave it where it was.
 	share := func(rpm float64) float64 {
 		turning := rpm * math.Pi / 30
 		out, in := b.films(20, 20, 0.3*turning, turning)
-		return in / (in + out - radiate(emission, 293.15, 293.15))
+		return 100 * in / (in + out - radiate(emission, 293.15, 293.15))
 	}
-	bracketed{"OC-40 vanes' share, rise", mcphee, share(1025) - share(342), 1e-3, 0.2, 0}.check(t)
+	straight := 100 * vane(1025) / (vane(1025) + 1025.0/342*vane(342)*54.5/45.5)
+	outside{id: "OC-40 vanes' share at 342 rpm, %", source: mcphee, got: share(342), want: 45.5, tol: 5, absolute: true, wrong: 100 * vaneArea / (1 + vaneArea)}.check(t)
+	outside{id: "OC-40 vanes' share at 1025 rpm, %", source: mcphee, got: share(1025), want: 55.4, tol: 5, absolute: true, wrong: straight}.check(t)
+	outside{id: "OC-40 its rise, points", source: mcphee, got: share(1025) - share(342), want: 9.9, tol: 2, absolute: true, wrong: straight - 45.5}.check(t)
+	// Standing, radiation left out: what four discs lost on a rig.
+	still, _ := b.films(20, 20, 0, 0)
+	bracketed{"OC-40 standing disc's convection", "Topouris et al., Strojniški vestnik 66 (2020) 15 (abstract)", still - radiate(emission, 293.15, 293.15), 3, 5, still}.check(t)
 }
 
 // TestOutsideUnverifiedFilm: OC-M11, the film on a solid disc against Limpert's,

@@ -36,8 +36,8 @@ class Brake:
         """Rates of change and the face's temperature; power of inner and outer pad [W]."""
         disc, (hat, pi, po, piston, fluid) = y[:N], y[N:]
         half = 2 * K / self.dx
-        convect = 8.0 + 2.2 * speed
-        vanes = 1.2 * (8.0 + 0.737 * speed / TYRE) if self.vented else 0.0
+        convect = 4.0 + 8.0 * max(speed, 0.0)**0.625
+        vanes = 1.2 * max(4.0, 1.3 + 0.7175 * speed / TYRE) if self.vented else 0.0
         g = self.pressed if pressed else self.loose
         # The rubbed face: what comes in is what the first half cell carries off.
         face = disc[0]
