@@ -6,7 +6,8 @@ import "evenwear/physics"
 // learner says beforehand what will come, the pedal is worked, and they look.
 type Lesson struct {
 	ID, Title string
-	About     string // what it is about, in a sentence
+	About     string  // what it is about, in a sentence
+	Order     float64 // [1] lessons are offered in its order, those that share it by id
 	Car       *Car
 	Wheel     physics.Wheel // whose caliper is on the bench
 	Steps     []LessonStep
@@ -77,18 +78,23 @@ func FindQuantity(id string) *Quantity {
 
 // Put makes the step's changes and drives the car; was is how the last step left it.
 func (s *LessonStep) Put(l *Lesson, was physics.Condition) (physics.Condition, error) {
+	cond, err := s.Change(l, was)
+	if err == nil && s.DriveKm > 0 {
+		return physics.Drive(&l.Car.Spec, cond, physics.MixedDuty(), s.DriveKm)
+	}
+	return cond, err
+}
+
+// Change makes the step's changes and does not drive the car.
+func (s *LessonStep) Change(l *Lesson, was physics.Condition) (physics.Condition, error) {
 	cond := was
 	if s.Fresh {
 		cond = physics.Condition{}
 	}
-	spec := &l.Car.Spec
 	for i := range s.Set {
-		if err := s.Set[i].apply(spec, &cond, Place(l.Wheel.String()), 1); err != nil {
+		if err := s.Set[i].apply(&l.Car.Spec, &cond, Place(l.Wheel.String()), 1); err != nil {
 			return was, err
 		}
-	}
-	if s.DriveKm > 0 {
-		return physics.Drive(spec, cond, physics.MixedDuty(), s.DriveKm)
 	}
 	return cond, nil
 }

@@ -1,6 +1,7 @@
 package scenarios
 
 import (
+	"slices"
 	"strings"
 	"testing"
 )
@@ -32,6 +33,8 @@ func TestBadLessons(t *testing.T) {
 	}
 	const at = "lessons/x.yaml:"
 	for _, row := range []struct{ old, new, want string }{
+		{"title: A try", "order: first\ntitle: A try", at + `1:8: order: "first" is not a number; a number from 1 to 1000`},
+		{"title: A try", "order: 0\ntitle: A try", at + `1:8: order: 0 is out of range; a number from 1 to 1000`},
 		{"wheel: front_left", "wheel: front", at + `4:8: wheel: unknown wheel "front"; known are front_left, front_right, rear_left, rear_right`},
 		{"press_n: [20, 40]", "press_n: [20]", at + `9:10: steps[0].ask: a curve of 1 points; at least two forces under press_n`},
 		{"press_n: [40]", "press_n: [4000]", at + `13:15: steps[1].press_n[0]: 4000 is out of range; a number from 1 to 500 N`},
@@ -53,5 +56,22 @@ func TestBadLessons(t *testing.T) {
 		if err == nil || !strings.HasPrefix(err.Error(), row.want) {
 			t.Errorf("%s\ngot  %v\nwant %s", row.new, err, row.want)
 		}
+	}
+}
+
+// TestLessonOrder: lessons are offered from the simple to the complex; one that
+// does not say where it stands comes last.
+func TestLessonOrder(t *testing.T) {
+	lib, err := Load(with(t, "lessons/a_try.yaml", soundLesson))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var got []string
+	for _, l := range lib.Lessons {
+		got = append(got, l.ID)
+	}
+	want := []string{"one_piston_two_pads", "what_the_servo_adds", "air_in_the_pipe", "where_the_fluid_stands", "a_pin_that_does_not_slide", "why_a_pad_drags", "a_try"}
+	if !slices.Equal(got, want) {
+		t.Errorf("the lessons stand in the order\n%q, want\n%q", got, want)
 	}
 }

@@ -1,6 +1,7 @@
 package scenarios
 
 import (
+	"cmp"
 	"embed"
 	"errors"
 	"fmt"
@@ -99,6 +100,7 @@ func load(layers ...layer) (*Library, error) {
 	for _, src := range folder(layers, "lessons", &probs) {
 		b.lesson(src)
 	}
+	slices.SortStableFunc(lib.Lessons, func(a, b *Lesson) int { return cmp.Compare(a.Order, b.Order) })
 	if len(probs) > 0 {
 		probs.sort()
 		return nil, probs

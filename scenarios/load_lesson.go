@@ -12,6 +12,7 @@ import (
 const (
 	mostPress  = 500.0   // [N] the heaviest foot of UN R13-H for passenger cars
 	mostLesson = 60000.0 // [km] a step may drive
+	lastOrder  = 1000.0  // where a lesson stands that does not say where
 )
 
 // lesson reads one walk on the bench.
@@ -22,6 +23,7 @@ func (b *builder) lesson(src *source) {
 		return
 	}
 	o := src.r.object(src.node, "")
+	l.Order = o.numberOr("order", "", 1, lastOrder, lastOrder)
 	l.Title, l.About = o.text("title"), o.text("about")
 	if i := o.name("car", "car", ids(b.lib.Cars, func(c *Car) string { return c.ID })); i >= 0 {
 		l.Car = b.lib.Cars[i]
