@@ -21,14 +21,19 @@ const (
 type Lesson struct {
 	*Bench
 	lesson *scenarios.Lesson
-	at     int                 // step
-	cars   []physics.Condition // as each step that was reached has it
-	said   []float64           // answers to this step's question
-	got    []float64           // computed so far
+	at     int         // step
+	cars   []lessonCar // as each step that was reached has it
+	said   []float64   // answers to this step's question
+	got    []float64   // computed so far
 	stage  lessonStage
 	nth    int   // of the step's presses, the one that is on
 	turned int64 // [ms] the disc has turned
 }
+
+// A lessonCar is the car of a step: as it is, and as it would be had it never been
+// driven. The second is drawn until the learner has said what will come, else the
+// drawing would tell what the drive has done.
+type lessonCar struct{ is, undriven physics.Condition }
 
 // A lessonStage is how far a step has come.
 type lessonStage int
@@ -60,17 +65,30 @@ func NewLesson(lib *scenarios.Library, words Words, id string) (*Lesson, error) 
 // begin sets the car of a step. When that fails nothing has changed.
 func (l *Lesson) begin(at int) error {
 	if at == len(l.cars) {
-		var was physics.Condition
+		var was, c lessonCar
+		var err error
 		if at > 0 {
 			was = l.cars[at-1]
 		}
-		cond, err := l.lesson.Steps[at].Put(l.lesson, was)
-		if err != nil {
+		s := &l.lesson.Steps[at]
+		if c.is, err = s.Put(l.lesson, was.is); err != nil {
 			return err
 		}
-		l.cars = append(l.cars, cond)
+		if c.undriven, err = s.Change(l.lesson, was.undriven); err != nil {
+			return err
+		}
+		l.cars = append(l.cars, c)
 	}
-	cond := l.cars[at]
+	if err := l.put(at, l.cars[at].undriven); err != nil {
+		return err
+	}
+	l.at, l.said, l.got, l.stage, l.turning, l.turned = at, nil, nil, asking, false, 0
+	l.enlarge()
+	return nil
+}
+
+// put lays the car of a step on the bench. When that fails nothing has changed.
+func (l *Lesson) put(at int, cond physics.Condition) error {
 	if !l.lesson.Steps[at].Vacuum {
 		cond.BoosterLoss = 1
 	}
@@ -78,9 +96,17 @@ func (l *Lesson) begin(at int) error {
 		return err
 	}
 	l.odd = cond != physics.Condition{}
-	l.at, l.said, l.got, l.stage, l.turning, l.turned = at, nil, nil, asking, false, 0
-	l.axial = l.factor(l.expected(slices.Max(append(slices.Clone(l.step().Press), 1))))
 	return nil
+}
+
+// enlarge chooses the factor of the axial movement for the hardest press of the step.
+func (l *Lesson) enlarge() {
+	l.axial = l.factor(l.expected(slices.Max(append(slices.Clone(l.step().Press), 1))))
+}
+
+// undriven reports whether the car is drawn as it was before it was driven.
+func (l *Lesson) undriven() bool {
+	return l.stage == asking && l.cars[l.at].is != l.cars[l.at].undriven
 }
 
 func (l *Lesson) step() *scenarios.LessonStep { return &l.lesson.Steps[l.at] }
@@ -138,7 +164,7 @@ func (l *Lesson) do(a Act) error {
 		if len(l.said) < l.answers() {
 			return refuse("lesson.answer_first")
 		}
-		l.run()
+		return l.run()
 	case Next:
 		if l.stage != shown {
 			return refuse("lesson.see_first")
@@ -160,16 +186,23 @@ func (l *Lesson) do(a Act) error {
 	return nil
 }
 
-// run begins to work the pedal.
-func (l *Lesson) run() {
+// run lets the driven car be seen and begins to work the pedal.
+func (l *Lesson) run() error {
+	if l.undriven() {
+		if err := l.put(l.at, l.cars[l.at].is); err != nil {
+			return err
+		}
+		l.enlarge()
+	}
 	l.stage, l.nth, l.got = running, 0, nil
 	if len(l.step().Press) == 0 {
 		l.end()
-		return
+		return nil
 	}
 	l.wanted = l.step().Press[0]
 	l.Bench.press()
 	l.down, l.still = true, 0
+	return nil
 }
 
 // Running reports whether the pedal is being worked.

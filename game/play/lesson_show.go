@@ -19,6 +19,8 @@ type LessonView struct {
 	Right       int       // of a choice, the number of the right one from 1; 0: not seen yet
 	Comment     string    // what was said against what was computed
 	Look        string    // what to look at, after it was seen
+	Undriven    bool      // the car is drawn as it was before it was driven, for the answer would be seen
+	LevelHidden bool      // so would it be from the level in the reservoir
 	Running     bool
 	CanAnswer   bool
 	CanRun      bool
@@ -42,6 +44,7 @@ func (l *Lesson) show() *LessonView {
 	v := &LessonView{
 		Title: l.lesson.Title, Step: l.at + 1, Steps: len(l.lesson.Steps), Tell: s.Tell,
 		Question: s.Ask.Text, Kind: s.Ask.Kind, Unit: q.Unit, Lo: q.Lo, Hi: q.Hi, Choices: s.Ask.Choices, Said: l.said,
+		Undriven: l.undriven(), LevelHidden: s.Ask.Of == "level_percent" && l.stage != shown,
 		Running: l.stage == running, CanAnswer: l.stage == asking, CanBefore: l.at > 0 && l.stage != running,
 	}
 	if s.Ask.Kind == "curve" {

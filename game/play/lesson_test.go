@@ -1,6 +1,7 @@
 package play_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -129,5 +130,80 @@ func TestLessonInOrder(t *testing.T) {
 	}
 	if err := l.Do(play.Act{Do: play.Before}); err != nil || l.View().Lesson.Step != 1 || !l.View().Lesson.CanAnswer {
 		t.Errorf("back a step: %v, %+v", err, l.View().Lesson)
+	}
+}
+
+// drawn is what the drawing shows of a quantity that can be seen on it at rest.
+func drawn(v *play.BenchView, of string) (mm float64, ok bool) {
+	pad := 0
+	if strings.Contains(of, "outer") {
+		pad = 1
+	}
+	upper, lower := v.Now.Lining[pad][0], v.Now.Lining[pad][1]
+	switch {
+	case strings.HasPrefix(of, "lining_"):
+		return (upper + lower) / 2, true
+	case strings.HasSuffix(of, "_taper_mm"):
+		return upper - lower, true
+	}
+	return 0, false
+}
+
+// TestLessonHidesWhatTheDriveDid: while a lesson asks, the drawing shows neither
+// the wear nor the level that it asks for, also when the step before has shown
+// them and when the learner comes back.
+func TestLessonHidesWhatTheDriveDid(t *testing.T) {
+	desk, words := playtest.Desk(t)
+	worn, levels := 0, 0
+	for _, x := range desk.Library().Lessons {
+		l, err := play.NewLesson(desk.Library(), words, x.ID)
+		if err != nil {
+			t.Fatal(err)
+		}
+		do := func(v play.Verb) {
+			t.Helper()
+			if err := l.Do(play.Act{Do: v}); err != nil {
+				t.Fatal(err)
+			}
+		}
+		// one looks at the drawing, answers, and looks again.
+		one := func(of string) *play.LessonView {
+			t.Helper()
+			asking := l.View()
+			done := workOut(t, l)
+			at := func(v *play.BenchView) float64 { mm, _ := drawn(v, of); return mm }
+			if of == "level_percent" {
+				levels++
+				if !asking.Lesson.LevelHidden || done.LevelHidden {
+					t.Errorf("%s, step %d: the level is hidden %v before it is said, %v after", x.ID, done.Step, asking.Lesson.LevelHidden, done.LevelHidden)
+				}
+			}
+			if _, ok := drawn(asking, of); !ok {
+				return done
+			}
+			worn++
+			if now := at(l.View()); math.Abs(now-done.Computed[0]) > 1e-9 {
+				t.Errorf("%s, step %d: when it is seen the drawing shows %.3f mm, computed %.3f", x.ID, done.Step, now, done.Computed[0])
+			}
+			if math.Abs(at(asking)-done.Computed[0]) < 0.02 { // [mm] less than a drawing shows
+				t.Errorf("%s, step %d: before it is said the drawing shows %.2f mm, the answer", x.ID, done.Step, at(asking))
+			}
+			return done
+		}
+		for i := range x.Steps {
+			one(x.Steps[i].Ask.Of)
+			if i > 0 {
+				do(play.Before)
+				one(x.Steps[i-1].Ask.Of)
+				do(play.Next)
+				one(x.Steps[i].Ask.Of)
+			}
+			if i+1 < len(x.Steps) {
+				do(play.Next)
+			}
+		}
+	}
+	if worn < 3 || levels < 3 {
+		t.Errorf("wear was asked for %d times and levels %d times, want 3 of each", worn, levels)
 	}
 }

@@ -88,3 +88,12 @@ func Joined(words Words, parts []string) string {
 	}
 	return said
 }
+
+// Figure reads what a learner typed for a number, or says what is wrong with it.
+func Figure(words Words, text string) (float64, error) {
+	v, ok := inspect.Figure(strings.TrimSpace(text))
+	if !ok {
+		return 0, &Refusal{"no.figure", words.Say("no.figure", "text", short(text))}
+	}
+	return v, nil
+}

@@ -97,8 +97,12 @@ func (b *bench) pinLabels(c *draw.Canvas, p *pose, v *play.CaliperView) {
 	}
 	mm := b.view.BodyEnds
 	b.pinLabel(c, 318, pinLabelID(v.Pins[0], 0), b.num(mm[0], 2), draw.Pt{X: pinTip(p, 0) + 4, Y: axisBB - p.pinAt + 9})
-	b.pinLabel(c, 386, halfLabelID(v.Half[1], 0), b.num(v.Half[1][0], 2), p.mid(1, 67))
-	b.pinLabel(c, 540, halfLabelID(v.Half[1], 1), b.num(v.Half[1][1], 2), p.mid(1, -78))
+	half := v.Half[1]
+	if x := b.view.Lesson; x != nil && x.CanAnswer { // which end wears may be asked
+		half = [2]float64{1, 1}
+	}
+	b.pinLabel(c, 386, halfLabelID(half, 0), b.num(v.Half[1][0], 2), p.mid(1, 67))
+	b.pinLabel(c, 540, halfLabelID(half, 1), b.num(v.Half[1][1], 2), p.mid(1, -78))
 	b.pinLabel(c, 590, pinLabelID(v.Pins[1], 1), b.num(mm[1], 2), draw.Pt{X: pinTip(p, 1) + 12, Y: axisBB + p.pinAt + 3})
 	b.dotLine(c, draw.Pt{X: 374, Y: 367}, p.body(axisBB, 3, p.radius+58))
 	b.dotLine(c, draw.Pt{X: 392, Y: 572}, p.body(axisBB, 86, -p.radius-5))

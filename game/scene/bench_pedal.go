@@ -209,6 +209,11 @@ func (b *bench) reservoir(c *draw.Canvas) {
 		c.Line(draw.Pt{X: x + 7, Y: 172}, draw.Pt{X: x + 7, Y: 186}, draw.Thin)
 	}
 	c.Polygon(shape, th.Paper)
+	if x := b.view.Lesson; x != nil && x.LevelHidden { // it is what is asked
+		c.Text(draw.Pt{X: 194, Y: 154}, draw.ValueText.At(20).To(draw.Middle), th.Ink, "?")
+		c.Outline(shape, draw.Visible)
+		return
+	}
 	y := clamp(160-30*b.view.Level, 123, 171)
 	fluid := []draw.Pt{{X: 150, Y: y}, {X: 238, Y: y}, {X: 238, Y: max(166, y)}, {X: 228, Y: 172}, {X: 160, Y: 172}, {X: 150, Y: max(166, y)}}
 	c.Polygon(fluid, th.Fluid[0])

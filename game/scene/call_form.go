@@ -212,32 +212,6 @@ func rule(c *draw.Canvas, x0, y0, x1, y1 float64) {
 	c.Line(draw.Pt{X: x0, Y: y0}, draw.Pt{X: x1, Y: y1}, draw.Thin)
 }
 
-// block writes a text in at most n lines within width from a baseline down,
-// smaller before it is cut, and returns the baseline that would come next.
-func (f *form) block(c *draw.Canvas, at draw.Pt, st draw.TextStyle, text string, width float64, n int) float64 {
-	if n < 1 {
-		return at.Y
-	}
-	lines := f.lines(c, text, st, width)
-	if len(lines) > n && st.Size > 13 {
-		st = st.At(13)
-		lines = f.lines(c, text, st, width)
-	}
-	for i, line := range lines {
-		if i == n-1 && len(lines) > n {
-			line = fit(c, f.lettering, line+" "+lines[i+1], st, width)
-		} else {
-			line = fit(c, f.lettering, line, st, width)
-		}
-		c.Text(at, st, c.Theme.Ink, line)
-		at.Y += st.LineHeight()
-		if i == n-1 {
-			break
-		}
-	}
-	return at.Y
-}
-
 // head draws the top of a sheet: its name and a sentence beside it.
 func (f *form) head(c *draw.Canvas, name, sentence string, right float64) {
 	c.Text(draw.Pt{X: 29, Y: 45}, draw.SheetText, c.Theme.Ink, name)

@@ -18,7 +18,7 @@ type lesson struct {
 	*bench
 	cells  []Cell
 	scale  widget.Slider // of the figure that is asked for
-	typed  string
+	typed  widget.NumberField
 	held   bool // a figure has been set since the last was written down
 	cached stamp
 }
@@ -41,13 +41,13 @@ func newLesson(a *App, src BenchSource) *lesson {
 	l.cells = []Cell{
 		{axialArea, l.axialStamp, func(c *draw.Canvas) { l.axialMoving(c, &l.level, &l.view.Now) }},
 		{pinsArea, l.pinsStamp, l.drawPins},
-		{pedalArea, l.pedalStamp, l.pedalMoving},
+		{pedalArea, func() uint64 { return uint64(stamp(l.pedalStamp()).add(uint64(l.cached))) }, l.pedalMoving},
 		{tableArea, l.tableStamp, l.tableMoving},
 		{sumArea, l.tableStamp, l.sumMoving},
 		{lessonArea, l.lessonStamp, l.lessonMoving},
 		{barArea, l.keyStamp(barCell), l.drawKeys(barCell)},
 		{lessonWayBar, l.wayStamp, l.wayMoving},
-		{titleArea, l.titleStamp, l.lessonTitle},
+		{titleArea, func() uint64 { return uint64(stamp(l.titleStamp()).add(uint64(l.cached))) }, l.lessonTitle},
 	}
 	l.look()
 	return l
@@ -159,8 +159,8 @@ func (l *lesson) paragraph(c *draw.Canvas) []string {
 
 // figure is the figure that is set, as it would be written down.
 func (l *lesson) figure() string {
-	if l.typed != "" {
-		return l.typed
+	if l.typed.Text != "" {
+		return l.typed.Text
 	}
 	d := 0
 	if l.scale.Hi-l.scale.Lo < 60 {
@@ -195,18 +195,18 @@ func (l *lesson) act(a play.Act) {
 		l.newPress()
 	}
 	if a.Do == play.Next || a.Do == play.Before {
-		l.scale.Value, l.typed, l.held = 0, "", false
+		l.scale.Value, l.typed.Text, l.held = 0, "", false
 	}
 	l.look()
 }
 
 func (l *lesson) write() {
-	n, err := strconv.ParseFloat(strings.Replace(l.figure(), ",", ".", 1), 64)
+	n, err := play.Figure(l.words, l.figure())
 	if err != nil {
-		l.refused = l.words.Say("lesson.range", "lo", l.num(l.x().Lo, 0), "hi", l.num(l.x().Hi, 0))
-		l.typed = ""
+		l.refused = err.Error()
 		return
 	}
-	l.act(play.Act{Do: play.Answer, N: n})
-	l.typed, l.held = "", false
+	if l.act(play.Act{Do: play.Answer, N: n}); l.refused == "" {
+		l.typed.Text, l.held = "", false
+	}
 }

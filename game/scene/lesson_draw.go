@@ -6,7 +6,7 @@ import (
 )
 
 func (l *lesson) lessonStamp() uint64 {
-	s := newStamp.add(uint64(l.cached)).text(l.typed).num(l.scale.Value, l.scale.Step/2).flag(l.held).text(l.refused)
+	s := newStamp.add(uint64(l.cached)).text(l.typed.Text).num(l.scale.Value, l.scale.Step/2).flag(l.held).text(l.notice())
 	for i := range l.keys {
 		if k := &l.keys[i]; k.cell == predictCell {
 			s = s.text(k.Label).flag(k.Chosen).flag(k.Focused).flag(k.Off)
@@ -44,23 +44,45 @@ func (l *lesson) lessonMoving(c *draw.Canvas) {
 			l.keys[i].Key.Draw(c)
 		}
 	}
+	if x.Undriven {
+		l.block(c, draw.Pt{X: 957, Y: undrivenTop + 18}, draw.SmallText, l.word("lesson.undriven"), 292, 2)
+	}
+	under := l.refusal(c, x)
 	if x.Kind == "curve" {
-		l.curve(c, x, l.asked()+130)
+		l.curve(c, x, under)
 		return
 	}
-	l.saidAndComputed(c, x)
+	l.saidAndComputed(c, x, under)
 	if x.Kind == "choice" && x.Right > 0 { // the right answer, ticked in ink
 		k := l.asked() + 4 + 50*float64(x.Right-1)
 		c.Polyline([]draw.Pt{{X: 1251, Y: k + 22}, {X: 1254, Y: k + 28}, {X: 1259, Y: k + 12}}, draw.Visible)
 	}
 }
 
+// undrivenTop is over the line that says how the car is drawn, at the panel's foot.
+const undrivenTop = 592.0
+
+// refusal says under the answer why it was not taken, and returns where there is
+// room below.
+func (l *lesson) refusal(c *draw.Canvas, x *play.LessonView) float64 {
+	y := l.asked() + 130
+	if x.Kind == "choice" {
+		y = l.asked() + 8 + 50*float64(len(x.Choices))
+	}
+	s := l.notice()
+	if s == "" {
+		return y
+	}
+	st := draw.SentenceText.At(14)
+	return l.block(c, draw.Pt{X: 957, Y: y + 6}, st, s, 292, 3) + 4
+}
+
 // saidAndComputed stands where the scale was, once a number has been written down.
-func (l *lesson) saidAndComputed(c *draw.Canvas, x *play.LessonView) {
+func (l *lesson) saidAndComputed(c *draw.Canvas, x *play.LessonView, under float64) {
 	if x.Kind != "number" || len(x.Lettered) == 0 {
 		return
 	}
-	th, y := c.Theme, l.asked()+142
+	th, y := c.Theme, under+12
 	if !x.CanAnswer {
 		y = l.asked() + 30
 	}
@@ -122,7 +144,7 @@ func (l *lesson) curve(c *draw.Canvas, x *play.LessonView, top float64) {
 }
 
 func (l *lesson) wayStamp() uint64 {
-	s := newStamp.num(l.axial, 1).add(uint64(l.kN)).text(l.refused).add(uint64(l.cached))
+	s := newStamp.num(l.axial, 1).add(uint64(l.kN)).add(uint64(l.cached))
 	for i := range l.keys {
 		if k := &l.keys[i]; k.cell == footCell {
 			s = s.flag(k.Focused).flag(k.Off)
@@ -140,9 +162,6 @@ func (l *lesson) wayMoving(c *draw.Canvas) {
 		if l.keys[i].cell == footCell {
 			l.keys[i].Key.Draw(c)
 		}
-	}
-	if s := l.notice(); s != "" {
-		c.Text(draw.Pt{X: 28, Y: 698}, draw.SmallText, th.Ink, c.Fit(draw.SmallText, s, 750))
 	}
 }
 

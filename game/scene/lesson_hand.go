@@ -1,9 +1,7 @@
 package scene
 
 import (
-	"strconv"
-	"strings"
-
+	"evenwear/game/play"
 	"evenwear/game/widget"
 )
 
@@ -39,7 +37,7 @@ func (l *lesson) handleScale(e widget.Event) bool {
 	if !l.scale.Handle(e) && e.Kind != widget.PointerDown { // pointed at where it stands already, it is set
 		return false
 	}
-	l.targets.Focus, l.typed, l.held = idScale, "", true
+	l.targets.Focus, l.typed.Text, l.held, l.refused = idScale, "", true, ""
 	return true
 }
 
@@ -49,25 +47,15 @@ func (l *lesson) handleTyped(e widget.Event) bool {
 	if x.Kind == "choice" || !x.CanAnswer {
 		return false
 	}
-	switch {
-	case e.Kind == widget.TextIn && (e.Rune >= '0' && e.Rune <= '9' || e.Rune == '.' || e.Rune == ',' || e.Rune == '-' && l.typed == ""):
-		if len(l.typed) < 7 {
-			l.setTyped(l.typed + string(e.Rune))
-		}
-		return true
-	case e.Kind == widget.KeyDown && (e.Key == "Backspace" || e.Key == "Delete") && l.typed != "":
-		l.setTyped(l.typed[:len(l.typed)-1])
-		return true
+	l.typed.Focused = true
+	if !l.typed.Handle(e) {
+		return false
 	}
-	return false
-}
-
-// setTyped takes what has been typed so far and moves the scale's marker there.
-func (l *lesson) setTyped(figures string) {
-	l.typed, l.held = figures, figures != ""
-	if n, err := strconv.ParseFloat(strings.Replace(figures, ",", ".", 1), 64); err == nil {
+	l.held, l.refused = l.typed.Text != "", ""
+	if n, err := play.Figure(l.words, l.typed.Text); err == nil { // the scale's marker follows
 		l.scale.Value = clamp(n, l.scale.Lo, l.scale.Hi)
 	}
+	return true
 }
 
 // Advance lets the lesson move on; its words are asked for again when a run has

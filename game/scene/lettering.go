@@ -84,3 +84,29 @@ func (l *lettering) lines(c *draw.Canvas, text string, st draw.TextStyle, width 
 	l.wrapped[k] = s
 	return s
 }
+
+// block writes a text in at most n lines within width from a baseline down,
+// smaller before it is cut, and returns the baseline that would come next.
+func (l *lettering) block(c *draw.Canvas, at draw.Pt, st draw.TextStyle, text string, width float64, n int) float64 {
+	if n < 1 {
+		return at.Y
+	}
+	lines := l.lines(c, text, st, width)
+	if len(lines) > n && st.Size > 13 {
+		st = st.At(13)
+		lines = l.lines(c, text, st, width)
+	}
+	for i, line := range lines {
+		if i == n-1 && len(lines) > n {
+			line = fit(c, l, line+" "+lines[i+1], st, width)
+		} else {
+			line = fit(c, l, line, st, width)
+		}
+		c.Text(at, st, c.Theme.Ink, line)
+		at.Y += st.LineHeight()
+		if i == n-1 {
+			break
+		}
+	}
+	return at.Y
+}

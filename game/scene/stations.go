@@ -158,6 +158,7 @@ func (s *stations) Handle(e widget.Event) {
 		s.atKey = v != nil
 	}
 	if e.Kind == widget.TextIn && s.atKey && s.field.Focused && unicode.IsLetter(e.Rune) && !s.shows(e.Rune) {
+		s.field.Keep(e.Rune)
 		s.answer(s.fill("stations.no_figure", "text", string(e.Rune)))
 		return
 	}

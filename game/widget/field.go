@@ -9,16 +9,18 @@ import (
 	"evenwear/game/draw"
 )
 
-// A NumberField takes the figure a learner read. Digits, point and minus belong
-// to it; letters do not, so the keys of the screen still act.
+// A NumberField takes the figure a learner read, as it is typed: whoever takes
+// it over says what is no figure. Digits, point, comma and minus belong to it;
+// letters do not, so the keys of the screen still act.
 type NumberField struct {
 	Rect    draw.Rect
 	Text    string // as written
 	Focused bool
 }
 
-// maxFigure is the longest figure taken [characters].
-const maxFigure = 9
+// maxFigure is the longest text kept [characters]: more than any figure has, so
+// that what is cut was no figure before.
+const maxFigure = 30
 
 // Handle answers an event and says whether the field took it.
 func (f *NumberField) Handle(e Event) bool {
@@ -41,28 +43,23 @@ func (f *NumberField) Handle(e Event) bool {
 	return false
 }
 
-// typed takes one character where it makes sense; a comma is written as a point.
+// OfFigure reports whether a character can stand in a figure.
+func OfFigure(r rune) bool { return r >= '0' && r <= '9' || strings.ContainsRune(".,-−", r) }
+
+// typed takes one character of a figure.
 func (f *NumberField) typed(r rune) bool {
-	if r == ',' {
-		r = '.'
+	if !OfFigure(r) {
+		return false
 	}
-	mine := r >= '0' && r <= '9' || r == '.' || r == '-' || r == '−'
-	if !mine || len(f.Text) >= maxFigure {
-		return mine
-	}
-	switch {
-	case r == '-' || r == '−':
-		if f.Text == "" {
-			f.Text = "-"
-		}
-	case r == '.':
-		if !strings.Contains(f.Text, ".") {
-			f.Text += "."
-		}
-	default:
+	f.Keep(r)
+	return true
+}
+
+// Keep lets a character stand in the field, also one that is none of a figure.
+func (f *NumberField) Keep(r rune) {
+	if utf8.RuneCountInString(f.Text) < maxFigure {
 		f.Text += string(r)
 	}
-	return true
 }
 
 // Draw draws the field and the learner's figure in pencil.

@@ -59,7 +59,7 @@ func (m *Meter) Parse(text string) (int64, error) {
 		}
 		return 0, m.bad(ReadingNotWord, t)
 	}
-	v, ok := figure(strings.TrimSpace(strings.TrimSuffix(t, m.Unit)))
+	v, ok := Figure(strings.TrimSpace(strings.TrimSuffix(t, m.Unit)))
 	switch {
 	case !ok:
 		return 0, m.bad(ReadingNotNumber, t)
@@ -74,9 +74,10 @@ func (m *Meter) Parse(text string) (int64, error) {
 	return 0, &ReadingError{ID: ReadingBetween, Text: t, Lo: below, Hi: below + m.Resolution, Unit: m.Unit}
 }
 
-// figure reads a plain decimal number: no exponent, no hexadecimal, no name of
-// an infinity, nothing an instrument could not show.
-func figure(t string) (float64, bool) {
+// Figure reads a plain decimal number, with at most one point or comma and a sign
+// in front: no exponent, no hexadecimal, no name of an infinity, nothing an
+// instrument could not show.
+func Figure(t string) (float64, bool) {
 	if len(t) > longestReading {
 		return 0, false
 	}
