@@ -33,6 +33,8 @@ type sheet struct {
 	folds   []fold
 	list    []listed     // what is folded, line by line
 	write   *play.Action // the field that takes what is not a choice
+	words   Words
+	wrong   error // what was typed for a number is none, in a sentence
 }
 
 // read lays a list of nodes out. Actions with a key are chosen by it. Other
@@ -40,7 +42,7 @@ type sheet struct {
 // several actions letters them: 12a, 12b. What stands under a heading, and the
 // checks of a part, are folded.
 func read(nodes []play.Node, w Words) sheet {
-	var s sheet
+	s := sheet{words: w}
 	next := 1
 	for _, n := range nodes {
 		for _, a := range n.Actions {
@@ -153,6 +155,7 @@ func offer(token string, a play.Action, w Words) string {
 func (s *sheet) pick(line string) (play.Action, bool) {
 	token, rest, _ := strings.Cut(strings.TrimSpace(line), " ")
 	token, rest = strings.ToLower(token), strings.TrimSpace(rest)
+	s.wrong = nil
 	for _, c := range s.choices {
 		if c.token != token {
 			continue
@@ -165,11 +168,9 @@ func (s *sheet) pick(line string) (play.Action, bool) {
 			if a.Act.Do == play.Answer && a.Act.N != 0 { // one of a choice
 				return a, rest == ""
 			}
-			n, err := number(rest)
-			if err != nil {
+			if a.Act.N, s.wrong = play.Figure(s.words, rest); s.wrong != nil {
 				return a, false
 			}
-			a.Act.N = n
 		default:
 			if rest != "" {
 				return a, false
@@ -215,8 +216,4 @@ func (s *sheet) counter(token, rest string) (play.Action, bool) {
 		}
 	}
 	return play.Action{}, false
-}
-
-func number(s string) (float64, error) {
-	return strconv.ParseFloat(strings.Replace(strings.TrimSpace(s), ",", ".", 1), 64)
 }

@@ -44,3 +44,32 @@ func TestBenchOnAPipe(t *testing.T) {
 		t.Errorf("the bench says:\n%s", out.String())
 	}
 }
+
+// TestBadFigureIsTold: what is typed for a number and is none is refused with a
+// sentence, and nothing is made of it.
+func TestBadFigureIsTold(t *testing.T) {
+	d, words := playtest.Desk(t)
+	for _, bad := range []string{"7,5,3-2", "1.2.3", "1e2", "0x10", "inf", "5-5", "--5", "1_0"} {
+		b, err := play.NewBench(d.Library(), words, "compact_hatchback")
+		if err != nil {
+			t.Fatal(err)
+		}
+		var out bytes.Buffer
+		if err := term.Bench(b, words, strings.NewReader("S "+bad+"\nN "+bad+"\n"), &out, term.Options{}); err != nil {
+			t.Fatal(err)
+		}
+		want := words.Say("no.figure", "text", bad)
+		if n := strings.Count(strings.Join(strings.Fields(out.String()), " "), want); n != 2 || b.View().Predict.Said >= 0 {
+			t.Errorf("%q is answered %d times with %q and taken as %g:\n%s", bad, n, want, b.View().Predict.Said, out.String())
+		}
+	}
+	for good, want := range map[string]float64{"62,5": 62.5, "62.5": 62.5, "+7": 7} {
+		b, err := play.NewBench(d.Library(), words, "compact_hatchback")
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := term.Bench(b, words, strings.NewReader("S "+good+"\n"), io.Discard, term.Options{}); err != nil || b.View().Predict.Said != want {
+			t.Errorf("%q is taken as %g, want %g; %v", good, b.View().Predict.Said, want, err)
+		}
+	}
+}

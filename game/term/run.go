@@ -216,6 +216,10 @@ func (t *terminal) next(help string) (play.Act, error) {
 			act.Text = line
 			return act, nil
 		}
+		if err := t.sheet.wrong; err != nil {
+			t.line(t.words.Say("term.notice", "text", err.Error()), 4)
+			continue
+		}
 		t.line(t.words.Say("term.unknown", "line", short(line)), 4)
 	}
 }

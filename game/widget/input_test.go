@@ -16,10 +16,12 @@ func typeInto(handle func(Event) bool, s string) (taken int) {
 	return taken
 }
 
-// TestNumberField: digits, point and minus belong to it; letters do not.
+// TestNumberField: digits, point, comma and minus belong to it and stand as they
+// were typed, so that no figure comes of what is none; letters do not.
 func TestNumberField(t *testing.T) {
 	for _, x := range []struct{ typed, want string }{
-		{"8.7", "8.7"}, {"8,7", "8.7"}, {"8..7", "8.7"}, {"-0.14", "-0.14"}, {"1-2", "12"}, {"−3", "-3"}, {"12345678901", "123456789"},
+		{"8.7", "8.7"}, {"8,7", "8,7"}, {"8..7", "8..7"}, {"-0.14", "-0.14"}, {"1-2", "1-2"}, {"−3", "−3"}, {"7,5,3-2", "7,5,3-2"},
+		{"0.00000000000000000005", "0.00000000000000000005"}, {strings.Repeat("1", 40), strings.Repeat("1", 30)},
 	} {
 		f := NumberField{Focused: true}
 		typeInto(f.Handle, x.typed)

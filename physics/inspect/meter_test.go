@@ -146,7 +146,7 @@ func TestParse(t *testing.T) {
 		{&dial.Meter, "", ReadingEmpty}, {&dial.Meter, "  ", ReadingEmpty}, {&wet.Meter, "", ReadingEmpty},
 		{&dial.Meter, "about 0.2", ReadingNotNumber}, {&dial.Meter, "NaN", ReadingNotNumber}, {&dial.Meter, "Inf", ReadingNotNumber},
 		{&dial.Meter, "1e-2", ReadingNotNumber}, {&dial.Meter, "0x1p-3", ReadingNotNumber}, {&dial.Meter, "--1", ReadingNotNumber},
-		{&dial.Meter, "1_0", ReadingNotNumber}, {&dial.Meter, "1,2.3", ReadingNotNumber}, {&dial.Meter, ".", ReadingNotNumber}, {&dial.Meter, "mm", ReadingNotNumber},
+		{&dial.Meter, "1_0", ReadingNotNumber}, {&dial.Meter, "1,2.3", ReadingNotNumber}, {&dial.Meter, "7,5,3-2", ReadingNotNumber}, {&dial.Meter, "0-.5", ReadingNotNumber}, {&dial.Meter, ".", ReadingNotNumber}, {&dial.Meter, "mm", ReadingNotNumber},
 		{&dial.Meter, "000000000000000000000000000000.1", ReadingNotNumber}, {&dial.Meter, "\x00", ReadingNotNumber},
 		{&dial.Meter, "1.01", ReadingOutside}, {&dial.Meter, "-0.01", ReadingOutside}, {&feeler.Meter, "13", ReadingOutside}, {&level.Meter, "999999999999999999999", ReadingOutside},
 		{&feeler.Meter, "8.9", ReadingBetween}, {&level.Meter, "+41,9", ReadingBetween}, {&level.Meter, "-.9999999", ReadingBetween}, {&dial.Meter, "0.295", ReadingBetween},
