@@ -73,3 +73,23 @@ func (t *Table) Part(hyps []int, weight []float64) (*Table, error) {
 	}
 	return p, nil
 }
+
+// Asked is t with what it holds now, asked another question: row says which answer
+// a hypothesis stands for, in place of its cause and place.
+func (t *Table) Asked(row func(h *Hypothesis) string) (*Table, error) {
+	other := *t.problem
+	other.Hypotheses = append([]Hypothesis(nil), t.problem.Hypotheses...)
+	for i := range other.Hypotheses {
+		h := &other.Hypotheses[i]
+		r := row(h)
+		h.Row, h.Cause, h.Also = r, r, Also{}
+	}
+	a, err := NewTable(&other)
+	if err != nil {
+		return nil, err
+	}
+	for h := range t.rows {
+		a.rows[h].Store(t.rows[h].Load())
+	}
+	return a, nil
+}

@@ -64,3 +64,35 @@ func TestPart(t *testing.T) {
 		t.Error("a hypothesis that is not there was taken")
 	}
 }
+
+// TestAsked: what is believed of an answer is the sum over what stands for it, and
+// a check that tells the hypotheses apart may tell nothing of the answer.
+func TestAsked(t *testing.T) {
+	toy := newToy(0, 0.25, 0.25, 0.25, 0.25)
+	low := toy.add(words(2, 1e-3), func(h int, _ []float64) float64 { return float64(h % 2) })
+	high := toy.add(words(2, 1e-3), func(h int, _ []float64) float64 { return float64(h / 2) })
+	table, err := toy.filled(t).Asked(func(h *Hypothesis) string {
+		if h.ID == "h0" || h.ID == "h3" {
+			return "alike"
+		}
+		return "different"
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := table.Posterior(nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if info, _ := p.RowBits(low); info.Bits > 1e-9 {
+		t.Errorf("one check tells %g bits of whether the two are alike, want none", info.Bits)
+	}
+	for _, r := range []Reading{{low, 1}, {high, 0}} {
+		if err := p.Add(r); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if got := p.Row("different"); got < 0.99 {
+		t.Errorf("believes %g in different after both checks", got)
+	}
+}

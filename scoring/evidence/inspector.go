@@ -117,7 +117,7 @@ func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (be
 			continue
 		}
 		cost := prices.cost(c, done)
-		if cost > minutes {
+		if cost-hair > minutes {
 			within.afford(cost, minutes)
 			continue
 		}
@@ -152,7 +152,7 @@ func (p *Posterior) next(prices *Prices, done, made []bool, minutes float64) (be
 			}
 		}
 	}
-	if these := most(single, endgame, func(int) bool { return true }); len(these) > 0 && !within.afford(few*prices.cheapest(done, these), minutes) {
+	if these := most(single, endgame, func(int) bool { return true }); len(these) > 0 && !within.afford(prices.tight(done, these), minutes) {
 		c := s.lastTwo(these, prices, done, minutes, &within)
 		return c, single[c], within
 	}
@@ -228,10 +228,15 @@ func (s *scout) lastTwo(these []int, prices *Prices, done []bool, minutes float6
 	}
 	for i, a := range these {
 		for _, b := range these[i+1:] {
-			if within.afford(prices.both(a, b, done), minutes) {
-				if s.pair(a, b); s.pairBins > 0 {
-					consider(a, s.pairBins)
+			first := a
+			if !within.afford(prices.both(a, b, done), minutes) {
+				if !within.afford(prices.both(b, a, done), minutes) {
+					continue
 				}
+				first = b
+			}
+			if s.pair(a, b); s.pairBins > 0 {
+				consider(first, s.pairBins)
 			}
 		}
 	}

@@ -93,6 +93,7 @@ func (s *span) holds(minutes float64) bool { return s.from <= minutes && minutes
 // afford tells that minutes left are as many as cost, and narrows the span to those
 // of which that would be told alike.
 func (s *span) afford(cost, minutes float64) bool {
+	cost -= hair
 	if cost <= minutes {
 		s.from = max(s.from, cost)
 		return true
@@ -100,3 +101,7 @@ func (s *span) afford(cost, minutes float64) bool {
 	s.below = min(s.below, cost)
 	return false
 }
+
+// hair [min] is more than sums of minutes round off by: what is left when some are
+// taken away is enough for what costs just that.
+const hair = 1e-6

@@ -110,6 +110,17 @@ func (p *Prices) cheapest(done []bool, these []int) float64 {
 	return least
 }
 
+// tight is below how many minutes the end is planned for, when these checks tell
+// most, most first: few of the cheapest fit, or no more than the first two.
+func (p *Prices) tight(done []bool, these []int) float64 {
+	least := p.cheapest(done, these)
+	if len(these) == 1 {
+		return few * least
+	}
+	a, b := these[0], these[1]
+	return max(few*least, least+min(p.both(a, b, done), p.both(b, a, done)))
+}
+
 // missing is a check that must be made before check c may be: the cheapest of
 // the first group of which none has been made, or −1.
 func (p *Prices) missing(c int, done, made []bool) int {
