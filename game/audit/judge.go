@@ -63,6 +63,7 @@ const (
 	aimWrongly = 0.02
 	aimApart   = 0.99
 	aimTrue    = 0.90
+	aimRegret  = 0.02
 	skillBins  = 7 // of a tenth, over the reference population
 )
 
@@ -77,6 +78,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 	var proper Proper
 	var bands Bands
 	var pairs []Pair
+	var regrets []Regret
 	for _, u := range units {
 		r.Jobs = append(r.Jobs, judgeJob(u))
 		if u.Failed != "" {
@@ -94,6 +96,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 			bands[i].True += u.Bands[i].True
 		}
 		pairs = append(pairs, u.Pairs...)
+		regrets = append(regrets, u.Regrets...)
 	}
 	if len(all) == 0 {
 		return r
@@ -104,6 +107,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 	a.judgeReliability(r, unseen)
 	a.judgeNaming(r, unseen)
 	judgeBands(r, &bands)
+	judgeRegret(r, regrets)
 	judgePairs(r, pairs)
 	return r
 }
@@ -340,6 +344,35 @@ func judgeBands(r *Report, b *Bands) {
 		}
 	}
 	r.add("  stated → true [%]", strings.Join(said, " "), "", Noted)
+}
+
+// judgeRegret holds the model inspector against the best plan there can be.
+func judgeRegret(r *Report, all []Regret) {
+	var sum, worst [2]float64 // of drawn problems, of traps
+	var n [2]int
+	trap := 0.0
+	for i := range all {
+		k := 0
+		if all[i].Trap > 0 {
+			k, trap = 1, max(trap, all[i].Trap)
+		}
+		n[k]++
+		sum[k] += all[i].Missed()
+		worst[k] = max(worst[k], all[i].Missed())
+	}
+	aim := fmt.Sprintf("≤ %.0f %%", 100*aimRegret)
+	for k, what := range []string{"regret against the best plan, small problems", "  traps, where one check alone tells nothing"} {
+		if n[k] == 0 {
+			r.add(what, "there is none", aim, Open)
+			continue
+		}
+		mean := sum[k] / float64(n[k])
+		said := fmt.Sprintf("%.2f %% in the mean of %d, %.1f %% at worst", 100*mean, n[k], 100*worst[k])
+		if k == 1 {
+			said += fmt.Sprintf("; one check alone tells at most %.3f bit of 1", trap)
+		}
+		r.add(what, said, aim, verdict(mean <= aimRegret))
+	}
 }
 
 func judgePairs(r *Report, pairs []Pair) {

@@ -27,7 +27,9 @@ type Unit struct {
 	Unseen []Played `json:"unseen"`
 	Proper Proper   `json:"proper"`
 	Bands  Bands    `json:"bands"`
-	Pairs  []Pair   `json:"pairs,omitempty"` // of the first job of each car
+	// Of the first job of each car:
+	Pairs   []Pair   `json:"pairs,omitempty"`
+	Regrets []Regret `json:"regrets,omitempty"`
 }
 
 // A Played is one job played by everybody.
@@ -71,7 +73,7 @@ func (r *run) at(job *scenarios.Job) *play.Desk {
 type Progress struct {
 	Job    string
 	Number int     // of the job of the bank, from 1
-	Step   string  // "table", "outcomes", "learners", "calibration", "pairs"
+	Step   string  // "table", "outcomes", "learners", "calibration", "regret", "pairs"
 	Share  float64 // [1] of the step
 }
 
@@ -114,8 +116,8 @@ func (r *run) each(ctx context.Context, job, step string, n int, do func(i int) 
 }
 
 // unit works one job of the bank out. unseen is how many jobs nobody wrote down go
-// with it; pairs asks for the pairs of causes of its car too.
-func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen int, pairs bool) (*Unit, error) {
+// with it; first tells that it is the first of its car, whose causes are told apart.
+func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen int, first bool) (*Unit, error) {
 	u := &Unit{Job: job.ID, Car: job.Car.ID}
 	if err := job.Verify(); err != nil { // the owner must not say what the physics deny
 		return nil, err
@@ -161,9 +163,13 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen int, pairs bo
 	if u.Bands, err = r.calibrate(ctx, desk, job); err != nil {
 		return nil, err
 	}
-	if pairs {
-		u.Pairs, err = r.pairs(ctx, bank)
+	if !first {
+		return u, nil
 	}
+	if u.Regrets, err = r.regrets(ctx, bank, r.opt.Small); err != nil {
+		return nil, err
+	}
+	u.Pairs, err = r.pairs(ctx, bank)
 	return u, err
 }
 
