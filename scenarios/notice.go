@@ -50,25 +50,64 @@ type impression struct {
 	hard   float64                    // [1] foot for 3 m/s², over that of the new car
 	washer float64                    // [1] of a full bottle
 	lamp   float64                    // [1] light of the warning lamp, foot off or at 200 N
+	float  float64                    // [1] level, MIN 0 and MAX 1, at which its switch closes
+}
+
+// usual is what an owner is used to: the car when it was new.
+type usual struct {
+	foot float64 // [N] for 3 m/s²
+	long float64 // [m] pedal at 150 N
+}
+
+// everyday is a stop as owners make them.
+var everyday = physics.StopPlan{Speed: 50 * physics.KmPerHour, Decel: 3, Millis: 20}
+
+// whenNew drives a new car as its owner would.
+func whenNew(spec *physics.Spec) (u usual, err error) {
+	m, err := physics.New(spec, physics.Condition{})
+	if err != nil {
+		return u, err
+	}
+	rest, err := m.Rest()
+	if err != nil {
+		return u, err
+	}
+	stop, err := m.Stop(rest, everyday)
+	if err != nil {
+		return u, err
+	}
+	u.foot = stop.Foot
+	u.long, _, err = press(m, rest)
+	return u, err
 }
 
 // look drives the car as its owner would.
 func look(spec *physics.Spec, cond physics.Condition, duty physics.Duty) (impression, error) {
-	var im impression
 	m, err := physics.New(spec, cond)
 	if err != nil {
-		return im, err
+		return impression{}, err
 	}
+	u, err := whenNew(spec)
+	if err != nil {
+		return impression{}, err
+	}
+	return u.look(m, duty)
+}
+
+// look drives a car that was used like this as its owner would, who knows it from new.
+func (u *usual) look(m *physics.Model, duty physics.Duty) (im impression, err error) {
+	spec, cond := m.Spec(), m.Condition()
 	rest, err := m.Rest()
 	if err != nil {
 		return im, err
 	}
 	im.level = m.Level(&rest)
-	stop, err := m.Stop(rest, physics.StopPlan{Speed: 50 * physics.KmPerHour, Decel: 3, Millis: 20})
+	im.float = -cond.FloatHigh / spec.Reservoir.MinToMax
+	stop, err := m.Stop(rest, everyday)
 	if err != nil {
 		return im, err
 	}
-	im.pull, im.pulse = stop.Pull, stop.PedalPulse
+	im.pull, im.pulse, im.hard = stop.Pull, stop.PedalPulse, stop.Foot/u.foot
 	im.washer = m.WasherLevel(physics.Cold)
 	tour, err := m.Tour(rest, duty, 10)
 	if err != nil {
@@ -86,25 +125,7 @@ func look(spec *physics.Spec, cond physics.Condition, duty physics.Duty) (impres
 	if err != nil {
 		return im, err
 	}
-	im.pumped = first - pumped
-	fresh, err := physics.New(spec, physics.Condition{})
-	if err != nil {
-		return im, err
-	}
-	still, err := fresh.Rest()
-	if err != nil {
-		return im, err
-	}
-	usual, err := fresh.Stop(still, physics.StopPlan{Speed: 50 * physics.KmPerHour, Decel: 3, Millis: 20})
-	if err != nil {
-		return im, err
-	}
-	im.hard = stop.Foot / usual.Foot
-	sound, _, err := press(fresh, still)
-	if err != nil {
-		return im, err
-	}
-	im.long = first - sound
+	im.pumped, im.long = first-pumped, first-u.long
 	held, err := foot(m, rest, 200, 1000)
 	if err != nil {
 		return im, err
@@ -176,6 +197,37 @@ func hold(m *physics.Model, s physics.State) (sunk, lost float64, err error) {
 	return m.PedalTravel(&s) - from, s.Lost - before, nil
 }
 
+// felt is how much of a thing is there, as a share of what an owner notices.
+func (im *impression) felt(id, value string) float64 {
+	w, _ := Place(value).Wheel()
+	switch id + "." + value {
+	case "pull.right":
+		return im.pull / noticePull
+	case "pull.left":
+		return -im.pull / noticePull
+	case "pedal.long":
+		return im.long / noticeLong
+	case "pedal.soft":
+		return im.pumped / noticeSoft
+	case "pedal.hard":
+		return (im.hard - 1) / (noticeHard - 1)
+	case "pedal.sinks":
+		return im.sunk / noticeSink
+	case "pedal.pulses":
+		return im.pulse / noticePulse
+	case "lamp.level":
+		return im.lamp / noticeLamp
+	case "rolls.badly":
+		return im.drag / noticeDrag
+	case "washer.dry":
+		return noticeWasher / max(0, im.washer)
+	}
+	if id == "wet" {
+		return im.wet[w] / noticeWet
+	}
+	return (im.hub[w] - im.hub[w.Mate()]) / noticeHotter
+}
+
 // judge says whether an owner would notice this, with the figure it rests on.
 func (im *impression) judge(id, value string) (bool, string) {
 	switch id {
@@ -188,24 +240,24 @@ func (im *impression) judge(id, value string) (bool, string) {
 		if side < 0 {
 			to = other
 		}
-		return side >= noticePull, fmt.Sprintf("the car pulls %.2f m/s² to the %s in a stop from 50 km/h; an owner notices %.2f", math.Abs(side), to, noticePull)
+		return im.felt(id, value) >= 1, fmt.Sprintf("the car pulls %.2f m/s² to the %s in a stop from 50 km/h; an owner notices %.2f", math.Abs(side), to, noticePull)
 	case "hotter":
 		w, _ := Place(value).Wheel()
 		by := im.hub[w] - im.hub[w.Mate()]
-		return by >= noticeHotter, fmt.Sprintf("its hub is %.0f K %s than the other on the axle after 10 km; an owner notices %.0f K hotter",
+		return im.felt(id, value) >= 1, fmt.Sprintf("its hub is %.0f K %s than the other on the axle after 10 km; an owner notices %.0f K hotter",
 			math.Abs(by), either(by, "hotter", "cooler"), noticeHotter)
 	case "pedal":
 		return im.judgePedal(value)
 	case "lamp":
-		return im.lamp >= noticeLamp, fmt.Sprintf("the fluid stands at %.0f %% of the way from MIN to MAX and the lamp gives %.0f %% of its light; an owner notices %.0f %%",
+		return im.felt(id, value) >= 1, fmt.Sprintf("the fluid stands at %.0f %% of the way from MIN to MAX and the lamp gives %.0f %% of its light; an owner notices %.0f %%",
 			100*im.level, 100*im.lamp, 100*noticeLamp)
 	case "wet":
 		w, _ := Place(value).Wheel()
-		return im.wet[w] >= noticeWet, fmt.Sprintf("%.3f cm³ come out in ten seconds of braking; an owner notices %.1f", im.wet[w]*1e6, noticeWet*1e6)
+		return im.felt(id, value) >= 1, fmt.Sprintf("%.3f cm³ come out in ten seconds of braking; an owner notices %.1f", im.wet[w]*1e6, noticeWet*1e6)
 	case "rolls":
-		return im.drag >= noticeDrag, fmt.Sprintf("the brakes hold the rolling car with %.0f N; an owner notices %.0f", im.drag, noticeDrag)
+		return im.felt(id, value) >= 1, fmt.Sprintf("the brakes hold the rolling car with %.0f N; an owner notices %.0f", im.drag, noticeDrag)
 	case "washer":
-		return im.washer <= noticeWasher, fmt.Sprintf("the washer bottle is %.0f %% full; an owner notices when the pump draws air at %.0f", 100*im.washer, 100*noticeWasher)
+		return im.felt(id, value) >= 1, fmt.Sprintf("the washer bottle is %.0f %% full; an owner notices when the pump draws air at %.0f", 100*im.washer, 100*noticeWasher)
 	case "none":
 		for _, k := range claimKinds {
 			if k.id == "none" {
@@ -232,19 +284,20 @@ func either(by float64, more, less string) string {
 
 func (im *impression) judgePedal(value string) (bool, string) {
 	mm := func(v float64) float64 { return v / physics.Millimetre }
+	there := im.felt("pedal", value) >= 1
 	switch value {
 	case "long":
-		return im.long >= noticeLong, fmt.Sprintf("the pedal goes %.1f mm %s than a new car's at 150 N; an owner notices %.0f further",
+		return there, fmt.Sprintf("the pedal goes %.1f mm %s than a new car's at 150 N; an owner notices %.0f further",
 			math.Abs(mm(im.long)), either(im.long, "further", "less far"), mm(noticeLong))
 	case "soft":
-		return im.pumped >= noticeSoft, fmt.Sprintf("pumping %s the pedal by %.1f mm; an owner notices %.0f of rise",
+		return there, fmt.Sprintf("pumping %s the pedal by %.1f mm; an owner notices %.0f of rise",
 			either(im.pumped, "raises", "lowers"), math.Abs(mm(im.pumped)), mm(noticeSoft))
 	case "hard":
-		return im.hard >= noticeHard, fmt.Sprintf("an ordinary stop needs %.1f times the foot of a new car; an owner notices %.1f times", im.hard, noticeHard)
+		return there, fmt.Sprintf("an ordinary stop needs %.1f times the foot of a new car; an owner notices %.1f times", im.hard, noticeHard)
 	case "sinks":
-		return im.sunk >= noticeSink, fmt.Sprintf("the pedal sinks %.1f mm in ten seconds; an owner notices %.0f", mm(max(0, im.sunk)), mm(noticeSink))
+		return there, fmt.Sprintf("the pedal sinks %.1f mm in ten seconds; an owner notices %.0f", mm(max(0, im.sunk)), mm(noticeSink))
 	}
-	return im.pulse >= noticePulse, fmt.Sprintf("the pedal moves %.2f mm with the wheels; an owner notices %.1f", mm(im.pulse), mm(noticePulse))
+	return there, fmt.Sprintf("the pedal moves %.2f mm with the wheels; an owner notices %.1f", mm(im.pulse), mm(noticePulse))
 }
 
 // Verify builds the job's car and computes every claim of its owner. A false

@@ -28,7 +28,7 @@ type RowBelief struct {
 // A CheckWorth is the check that told most for its minutes.
 type CheckWorth struct {
 	Check   inspect.Instance
-	Bits    float64 // [bit] expected from the prior on
+	Bits    float64 // [bit] expected when only the owner has been heard
 	Minutes float64 // [min] with its preparations
 	Made    int     // the learner made it as reading number …; 0: never
 }

@@ -127,17 +127,21 @@ func (p *Play) decision() Mark {
 	return Mark{ID: Decision, Weight: 25, Value: clamp(100-over, 0, 100), Reason: r}
 }
 
-// bits is log₂ of posterior over prior of the true rows from the learner's own readings.
+// bits is what the learner's own readings tell of the true rows: log₂ of what is
+// believed after them over what was when only the owner had been heard.
 func (p *Play) bits() (bits, support float64) {
-	prior := 0.0
+	began, from := 0.0, p.Began
+	if from == nil {
+		from = p.Prior
+	}
 	for _, r := range p.True {
 		support += p.Support[r]
-		prior += p.Prior[r]
+		began += from[r]
 	}
-	if prior <= 0 || support <= 0 {
+	if began <= 0 || support <= 0 {
 		return 0, support
 	}
-	return log2(support / prior), support
+	return log2(support / began), support
 }
 
 func (p *Play) evidence() Mark {

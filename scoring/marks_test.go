@@ -288,3 +288,21 @@ func TestDecide(t *testing.T) {
 		t.Errorf("nothing to choose gives %d", best)
 	}
 }
+
+// TestBitsBeyondTheOwner: what the owner told is no reading: who reads nothing more
+// has told no bits, who halves what the owner left open one.
+func TestBitsBeyondTheOwner(t *testing.T) {
+	p := good()
+	p.ModelBits, p.Began, p.Support = 1, []float64{0.4, 0.3, 0.1, 0.2}, []float64{0.4, 0.3, 0.1, 0.2}
+	if _, mark := marked(t, p); mark(Evidence).Value != 0 {
+		t.Errorf("no bit beyond the owner's words is worth %g", mark(Evidence).Value)
+	}
+	p.Support = []float64{0.6, 0.2, 0.1, 0.1} // log2(0.6/0.4) = 0.585 of 1
+	if _, mark := marked(t, p); mark(Evidence).Value != 58.5 {
+		t.Errorf("half again as sure is worth %g, want 58.50", mark(Evidence).Value)
+	}
+	p.Began = []float64{0.4}
+	if _, err := MarkPlay(p); err == nil || !strings.Contains(err.Error(), "4 rows with 1 beliefs before any reading; wanted as many") {
+		t.Errorf("got %v", err)
+	}
+}

@@ -10,6 +10,7 @@ import (
 type Play struct {
 	Rows     []string
 	Prior    []float64 // [1] of this job, given the stated facts
+	Began    []float64 // [1] by row, when only the owner had been heard; nil: as the prior
 	True     []int     // the true rows; "nothing wrong" is a row like any other
 	Counters []int     // by row, at most 20 in all
 	Support  []float64 // posterior of the learner's own readings
@@ -55,6 +56,9 @@ func (p *Play) verify() error {
 	if n == 0 || len(p.Prior) != n || len(p.Counters) != n || len(p.Support) != n {
 		return fmt.Errorf("scoring: %d rows with %d priors, %d counters and %d posteriors; wanted as many of each", n, len(p.Prior), len(p.Counters), len(p.Support))
 	}
+	if p.Began != nil && len(p.Began) != n {
+		return fmt.Errorf("scoring: %d rows with %d beliefs before any reading; wanted as many", n, len(p.Began))
+	}
 	if len(p.True) == 0 {
 		return fmt.Errorf("scoring: no row is true; nothing wrong is a row like any other")
 	}
@@ -74,6 +78,9 @@ func (p *Play) verify() error {
 		return fmt.Errorf("scoring: %d counters placed; there are %d", placed, Counters)
 	}
 	for i := range p.Rows {
+		if p.Began != nil && !(p.Began[i] >= 0 && p.Began[i] <= 1+1e-9) {
+			return fmt.Errorf("scoring: row %s is believed %g before any reading; wanted 0 to 1", p.Rows[i], p.Began[i])
+		}
 		if !(p.Prior[i] >= 0 && p.Prior[i] <= 1+1e-9) || !(p.Support[i] >= 0 && p.Support[i] <= 1+1e-9) {
 			return fmt.Errorf("scoring: row %s has prior %g and posterior %g; wanted 0 to 1", p.Rows[i], p.Prior[i], p.Support[i])
 		}

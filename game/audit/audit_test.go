@@ -47,17 +47,18 @@ func fewCauses(t testing.TB, jobs []string, causes ...string) (*scenarios.Librar
 	return &few, words
 }
 
-// sampleBank is a job that can be solved and the same with a minute for it.
+// sampleBank is a job that can be solved and the same with no time for it. Of two of
+// its causes an owner tells the same.
 func sampleBank(t *testing.T) (*scenarios.Library, *assets.Words) {
-	lib, words := fewCauses(t, []string{"warm_wheel"}, "honestly_worn", "pins_dry", "joint_weeping", "fluid_low_wear")
+	lib, words := fewCauses(t, []string{"warm_wheel"}, "honestly_worn", "pins_dry", "piston_corroded", "joint_weeping", "fluid_low_wear")
 	hurried := *lib.Jobs[0]
-	hurried.ID, hurried.Minutes = "in_a_hurry", 1
+	hurried.ID, hurried.Minutes = "in_a_hurry", 0.1
 	lib.Jobs = []*scenarios.Job{&hurried, lib.Jobs[0]}
 	return lib, words
 }
 
 // TestSample plays a small seeded audit on the real physics: the job that can be
-// solved passes, the one that leaves a minute for it fails; what was kept is not
+// solved passes, the one that leaves no time for it fails; what was kept is not
 // worked out again; and with CI=true the table is the same for any number of
 // workers.
 func TestSample(t *testing.T) {

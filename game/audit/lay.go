@@ -6,7 +6,6 @@ import (
 	"hash/fnv"
 	"math"
 	"math/rand/v2"
-	"reflect"
 	"slices"
 	"strings"
 	"sync"
@@ -50,8 +49,8 @@ type trail struct {
 	err  error
 }
 
-// newStage lays a job out; its table must be filled. Bent tables of the same table
-// are taken over from other, which may be nil.
+// newStage lays a job out; its table must be filled. Bent tables are taken over from
+// other, a stage of the same car and facts; it may be nil.
 func newStage(ctx context.Context, c *play.Case, seed uint64, other *stage) (*stage, error) {
 	s := &stage{Case: c, seed: seed, prices: c.Prices(), trails: map[trailKey]*trail{}}
 	for _, b := range c.Table().PriorRows() {
@@ -64,11 +63,10 @@ func newStage(ctx context.Context, c *play.Case, seed uint64, other *stage) (*st
 			}
 		}
 	}
-	if other != nil && other.Table() == c.Table() {
-		s.ideas, s.bent = other.ideas, other.bent
-		if reflect.DeepEqual(other.prices, s.prices) { // what was thought of the one holds for the other
-			s.prices, s.memory = other.prices, other.memory
-			return s, c.Weigh(ctx)
+	if other != nil {
+		s.ideas = other.ideas
+		for _, b := range other.bent {
+			s.bent = append(s.bent, c.Retold(b))
 		}
 	} else {
 		s.bend()
@@ -183,7 +181,7 @@ func (s *stage) play(ctx context.Context, l *learner.Learner, number int) (Resul
 			return Result{}, err
 		}
 	}
-	p.Support = learner.Shares(real.Rows())
+	p.Support, p.Began = learner.Shares(real.Rows()), learner.Shares(real.BeganRows())
 	belief, err := l.Believe(post, own, luck)
 	if err != nil {
 		return Result{}, err

@@ -24,6 +24,7 @@ func TestBeliefsOfRealCars(t *testing.T) {
 		"joint_weeping@front_left#damp", "air_in_caliper@front_left#bubble", "disc_runout@front_left#slight", "pins_dry@rear_right#slight",
 	}
 	p := only(jobProblem(t, "warm_wheel", &built), ids...)
+	p.Told = nil // these cars come by their weights, not after a complaint
 	table := filled(t, p, 2)
 	const cars, looks = 240, 8
 	rng := rand.New(rand.NewPCG(13, 9))

@@ -62,9 +62,11 @@ func (d *Desk) newCase(job *scenarios.Job, told scenarios.Driven, t *table) (*Ca
 }
 
 // Fresh makes up a car that nobody wrote down, told of as job's is: cause, place
-// and severity by the table's own weights, the rest from what is believed of such
-// a car, between the points that the table was made from. An error says that no
-// such car can be.
+// and severity by the catalogue's weights, the rest from what is believed of such
+// a car, between the points that the table was made from. Its owner tells of it as
+// those of drawn cars do, and its table is the job's with these words heard instead:
+// the job's should be filled, and its owner must have told something. An error says
+// that no such car can be.
 func (d *Desk) Fresh(job *scenarios.Job, id string, r *rand.Rand) (*Case, error) {
 	t, err := d.table(job)
 	if err != nil {
@@ -91,7 +93,17 @@ func (d *Desk) Fresh(job *scenarios.Job, id string, r *rand.Rand) (*Case, error)
 			fresh.Faults = append(fresh.Faults, scenarios.Fault{Cause: cause, Place: scenarios.Place(place), Severity: *bad, SinceKm: since(cause, fresh.Driven, b)})
 		}
 	}
-	return d.newCase(&fresh, job.Driven, t)
+	c, err := d.newCase(&fresh, job.Driven, t)
+	if err != nil {
+		return nil, err
+	}
+	im, err := t.ears.witness.Look(c.s.found.Model, fresh.Driven.Duty())
+	if err != nil {
+		return nil, fmt.Errorf("job %s: %w", fresh.ID, err)
+	}
+	fresh.Claims = im.Tells(scenarios.Fair, r)
+	c.s.table = t.retold(fresh.Claims)
+	return c, nil
 }
 
 // ID is the job's.
@@ -102,6 +114,12 @@ func (c *Case) Minutes() float64 { return c.s.job.Minutes }
 
 // Table is the evidence about the car.
 func (c *Case) Table() *evidence.Table { return c.s.table.Table }
+
+// Retold is a table that was made of [Case.Table] of another case of the same car
+// and facts, with this case's owner heard instead.
+func (c *Case) Retold(t *evidence.Table) *evidence.Table {
+	return t.Retold(c.s.table.ears.told(c.s.job.Claims))
+}
 
 // Prices are what its checks cost.
 func (c *Case) Prices() *evidence.Prices { return &c.prices }

@@ -217,7 +217,8 @@ func (s *Session) marked(ctx context.Context, o *outcome) (*scoring.Play, error)
 	if err != nil {
 		return nil, err
 	}
-	p.Support = shares(own)
+	p.Began = shares(own.BeganRows())
+	p.Support = shares(own.Rows())
 	show := func(inst inspect.Instance) (int64, error) {
 		v, err := s.found.Measure(inst)
 		if err != nil {
@@ -241,7 +242,7 @@ func (s *Session) marked(ctx context.Context, o *outcome) (*scoring.Play, error)
 	if err != nil {
 		return nil, err
 	}
-	p.Every = shares(every)
+	p.Every = shares(every.Rows())
 	prices := evidence.InspectPricesOf(s.table.Problem(), s.arrived())
 	if o.Best, err = s.table.Inspect(ctx, &prices, s.job.Minutes, show); err != nil {
 		return nil, err
@@ -263,8 +264,7 @@ func (s *Session) marked(ctx context.Context, o *outcome) (*scoring.Play, error)
 	return p, err
 }
 
-func shares(p *evidence.Posterior) []float64 {
-	rows := p.Rows()
+func shares(rows []evidence.Belief) []float64 {
 	list := make([]float64, len(rows))
 	for i, b := range rows {
 		list[i] = b.P

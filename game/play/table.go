@@ -17,6 +17,7 @@ import (
 type table struct {
 	key string
 	*evidence.Table
+	ears *ears // nil when nobody told anything
 
 	mu     sync.Mutex
 	cancel context.CancelFunc // of the filling that runs, or nil
@@ -24,7 +25,7 @@ type table struct {
 }
 
 // table finds or prepares the table of a job. Nothing in it depends on the
-// job's faults.
+// job's faults but what its owner told.
 func (d *Desk) table(job *scenarios.Job) (*table, error) {
 	key := TableKey(job)
 	d.mu.Lock()
@@ -34,20 +35,34 @@ func (d *Desk) table(job *scenarios.Job) (*table, error) {
 			return t, nil
 		}
 	}
-	et, err := evidence.NewTable(newProblem(d.lib, job.Car, job.Driven))
-	if err != nil {
+	p := newProblem(d.lib, job.Car, job.Driven)
+	t := &table{key: key}
+	if job.Claims != nil {
+		t.ears = newEars(job.Car, job.Driven, len(p.Hypotheses))
+		p.Told = t.ears.told(job.Claims)
+	}
+	var err error
+	if t.Table, err = evidence.NewTable(p); err != nil {
 		return nil, err
 	}
-	t := &table{key: key, Table: et}
 	d.tables = append(d.tables, t)
 	return t, nil
 }
 
-// TableKey tells apart jobs that ask different questions: other cars, or other
-// facts told of their use. Those of one key share a table at a desk.
+// retold is the table when the owner had told something else.
+func (t *table) retold(claims []scenarios.Claim) *table {
+	return &table{Table: t.Retold(t.ears.told(claims)), ears: t.ears}
+}
+
+// TableKey tells apart jobs that ask different questions: other cars, other facts
+// told of their use, other complaints. Those of one key share a table at a desk.
 func TableKey(job *scenarios.Job) string {
 	known := scenarios.Vary(job.Driven, nil) // what an inspector believes without looking
-	return fmt.Sprintf("%s %v %v", job.Car.ID, known, job.Driven.Known)
+	key := fmt.Sprintf("%s %v %v", job.Car.ID, known, job.Driven.Known)
+	for _, c := range job.Claims {
+		key += " " + c.ID + "." + c.Value
+	}
+	return key
 }
 
 // fill computes the table in the background, once, on this many goroutines.

@@ -31,6 +31,7 @@ func libraryProblem(t testing.TB, lib *scenarios.Library, job string, built *ato
 		t.Fatalf("no job %s", job)
 	}
 	p := newProblem(lib, j.Car, j.Driven)
+	p.Told = newEars(j.Car, j.Driven, len(p.Hypotheses)).told(j.Claims)
 	inner := p.Build
 	p.Build = func(h int, b []float64) (*inspect.World, error) {
 		built.Add(1)
@@ -117,6 +118,7 @@ func only(p *evidence.Problem, ids ...string) *evidence.Problem {
 		}
 	}
 	few.Build = func(h int, b []float64) (*inspect.World, error) { return p.Build(old[h], b) }
+	few.Told = func(h int, centre *inspect.World) (float64, error) { return p.Told(old[h], centre) }
 	few.Mirror = func(h, elder int, check inspect.Instance) (inspect.Instance, bool) {
 		return p.Mirror(old[h], old[elder], check)
 	}

@@ -25,7 +25,12 @@ func (p *Posterior) Causes() []Belief { return gathered(p.Rows(), p.t.causeOfRow
 // Places is the posterior over places.
 func (p *Posterior) Places() []Belief { return gathered(p.Rows(), p.t.placeOfRow, p.t.placeIDs) }
 
-// PriorRows is the prior over cause × place, in the same order as Rows.
+// BeganRows is what was believed of cause × place before any reading, when only the
+// owner had been heard, in the same order as Rows.
+func (p *Posterior) BeganRows() []Belief { return p.t.names.rows(p.began) }
+
+// PriorRows is the prior over cause × place, in the same order as Rows; it is the
+// catalogue's, whatever was told.
 func (t *Table) PriorRows() []Belief {
 	prior := make([]float64, len(t.problem.Hypotheses))
 	for h := range prior {
@@ -95,14 +100,15 @@ func (p *Posterior) Surprise() float64 {
 	return best
 }
 
-// Bits is log₂ of posterior over prior of one row being all that is wrong, or of
-// two being wrong at once.
+// Bits is what the readings tell of one row being all that is wrong, or of two
+// being wrong at once: log₂ of the posterior over what was believed before any
+// reading, when only the owner had been heard.
 func (p *Posterior) Bits(rows ...string) float64 {
 	now, was := 0.0, 0.0
 	for h, c := range p.t.classOf {
 		if p.t.exactly(c, rows) {
 			now += p.prob[h]
-			was += p.t.problem.Hypotheses[h].Prior
+			was += p.began[h]
 		}
 	}
 	if was <= 0 {

@@ -18,7 +18,7 @@ func (t *Table) Bent(change func(h int, inst inspect.Instance, f Fit) Fit) *Tabl
 			b.rows[h].Store(old)
 			continue
 		}
-		row := &tableRow{have: old.have, fits: make([]Fit, len(old.fits)), seen: old.seen}
+		row := &tableRow{have: old.have, fits: make([]Fit, len(old.fits)), seen: old.seen, told: old.told}
 		for c := range old.fits {
 			row.fits[c] = old.fits[c]
 			if old.have[c] && old.fits[c].OK {
@@ -30,6 +30,25 @@ func (t *Table) Bent(change func(h int, inst inspect.Instance, f Fit) Fit) *Tabl
 	return b
 }
 
+// Retold is a table of what t holds now when the owner told something else: told
+// stands in the place of [Problem.Told]; its world is nil for a hypothesis that t
+// holds.
+func (t *Table) Retold(told func(h int, centre *inspect.World) (float64, error)) *Table {
+	p := *t.problem
+	p.Told = told
+	r := t.like(&p)
+	for h := range t.rows {
+		row := t.rows[h].Load()
+		if row != nil && row.err == nil {
+			again := *row
+			again.told, again.err = told(h, nil)
+			row = &again
+		}
+		r.rows[h].Store(row)
+	}
+	return r
+}
+
 // like is a table about the same without anything computed.
 func (t *Table) like(p *Problem) *Table {
 	return &Table{problem: p, points: t.points, probes: t.probes, order: t.order, checks: t.checks,
@@ -38,7 +57,8 @@ func (t *Table) like(p *Problem) *Table {
 
 // Part is a table of some of t's hypotheses with what t holds of them now:
 // the question when it is known to be one of these. weight are their new priors,
-// scaled to sum to 1; nil keeps their proportions.
+// scaled to sum to 1, whatever the owner told; nil keeps their proportions and what
+// was told.
 func (t *Table) Part(hyps []int, weight []float64) (*Table, error) {
 	few := *t.problem
 	few.Hypotheses = nil
@@ -63,6 +83,12 @@ func (t *Table) Part(hyps []int, weight []float64) (*Table, error) {
 		few.Mirror = func(h, elder int, c inspect.Instance) (inspect.Instance, bool) {
 			return mirror(hyps[h], hyps[elder], c)
 		}
+	}
+	switch told := t.problem.Told; {
+	case weight != nil:
+		few.Told = nil
+	case told != nil:
+		few.Told = func(h int, w *inspect.World) (float64, error) { return told(hyps[h], w) }
 	}
 	p, err := NewTable(&few)
 	if err != nil {

@@ -27,6 +27,8 @@ type Posterior struct {
 	fitOf    []int // checks that were repeated: their fit error has a coordinate
 	fitAt    []int
 	readings []Reading
+	from     []float64 // [nat] by hypothesis: ln of the prior times the chance of what was told
+	began    []float64 // by hypothesis: probability before any reading
 	prob     []float64 // by hypothesis
 	memory   *Memory   // of what is to be read next; may be nil
 	at       *node     // after these readings; nil without a memory
@@ -40,20 +42,29 @@ type Posterior struct {
 	spare   []gaussian // room of histories that were dropped
 }
 
-// Posterior begins with the prior over what the table holds now and takes the
-// readings in their order.
+// Posterior begins with the prior over what the table holds now and what the owner
+// told, and takes the readings in their order.
 func (t *Table) Posterior(readings []Reading) (*Posterior, error) {
 	n := len(t.rows)
-	p := &Posterior{t: t, rows: make([]*tableRow, n), logL: make([]float64, n), state: make([]mixture, n), prob: make([]float64, n)}
+	p := &Posterior{t: t, rows: make([]*tableRow, n), logL: make([]float64, n), state: make([]mixture, n), from: make([]float64, n), prob: make([]float64, n)}
 	for h := range n {
+		p.from[h] = log(t.problem.Hypotheses[h].Prior)
 		p.rows[h] = t.rows[h].Load()
 		if p.rows[h] == nil || p.rows[h].err != nil {
 			p.rows[h] = nil
 			p.missing += t.problem.Hypotheses[h].Prior
+		} else if t.problem.Told != nil {
+			p.from[h] += p.rows[h].told
 		}
 	}
 	p.begin()
 	p.normalise()
+	p.began = append([]float64(nil), p.prob...)
+	if t.problem.Told == nil {
+		for h := range p.began {
+			p.began[h] = t.problem.Hypotheses[h].Prior // to the last bit
+		}
+	}
 	for _, r := range readings {
 		if err := p.Add(r); err != nil {
 			return nil, err
@@ -246,14 +257,14 @@ func find[T comparable](all []T, one T) int {
 	return -1
 }
 
-// normalise makes probabilities of priors and likelihoods.
+// normalise makes probabilities of where it began and the likelihoods.
 func (p *Posterior) normalise() {
 	best, any := 0.0, false
 	for h, row := range p.rows {
 		if row == nil {
 			continue
 		}
-		if l := log(p.t.problem.Hypotheses[h].Prior) + p.logL[h]; !any || l > best {
+		if l := p.from[h] + p.logL[h]; !any || l > best {
 			best, any = l, true
 		}
 	}
@@ -261,7 +272,7 @@ func (p *Posterior) normalise() {
 	for h, row := range p.rows {
 		p.prob[h] = p.t.problem.Hypotheses[h].Prior
 		if row != nil {
-			p.prob[h] = exp(log(p.prob[h]) + p.logL[h] - best)
+			p.prob[h] = exp(p.from[h] + p.logL[h] - best)
 			sum += p.prob[h]
 		}
 	}

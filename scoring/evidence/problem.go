@@ -48,6 +48,10 @@ type Problem struct {
 	// Build makes hypothesis h with background coordinates b (standard normals).
 	Build func(h int, b []float64) (*inspect.World, error)
 
+	// Told is ln P(what the owner told | h) [nat], given the hypothesis's car at the
+	// centre of its background; nil: nothing was told. It must be pure and finite.
+	Told func(h int, centre *inspect.World) (float64, error)
+
 	// Mirror names the check at which hypothesis elder shows what h shows at a
 	// check, if it does: two of one kin are mirror images of each other, but for
 	// the brake's circuits. May be nil. See alike.

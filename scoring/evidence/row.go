@@ -2,6 +2,7 @@ package evidence
 
 import (
 	"context"
+	"fmt"
 	"math"
 
 	"evenwear/physics/inspect"
@@ -37,12 +38,21 @@ func (t *Table) computeRow(ctx context.Context, h, eldest int, want []int) (*tab
 		copy(row.have, old.have)
 		copy(row.fits, old.fits)
 		copy(row.seen, old.seen)
+		row.told = old.told
 	}
 	n = len(t.points)
 	w := &rowWork{t: t, ctx: ctx, h: h, pull: make([]float64, n), worlds: make([]*inspect.World, n), made: make([]bool, n),
 		values: make([]float64, n), have: make([]bool, n), eldest: eldest}
 	if h != eldest {
 		w.elder = t.rows[eldest].Load()
+	}
+	if t.problem.Told != nil && t.rows[h].Load() == nil {
+		if err := ctx.Err(); err != nil {
+			return nil, err
+		}
+		if row.err = w.hear(row); row.err != nil {
+			return row, nil
+		}
 	}
 	for _, c := range want {
 		if row.have[c] {
@@ -67,6 +77,17 @@ func (t *Table) computeRow(ctx context.Context, h, eldest int, want []int) (*tab
 		row.have[c], row.fits[c], row.seen[c] = true, f, w.sight(f)
 	}
 	return row, nil
+}
+
+// hear works out how likely the owner of such a car tells what was told.
+func (w *rowWork) hear(row *tableRow) (err error) {
+	if err := w.make(0); err != nil {
+		return err
+	}
+	if row.told, err = w.t.problem.Told(w.h, w.worlds[0]); err == nil && !finite(row.told) {
+		err = fmt.Errorf("evidence: ln P of what the owner told is %g; wanted a finite number", row.told)
+	}
+	return err
 }
 
 // fit is the line of one check, from as few points as tell it.

@@ -33,6 +33,7 @@ type tableRow struct {
 	have []bool
 	fits []Fit
 	seen []sight // what its kin may be told from
+	told float64 // [nat] ln P(what the owner told | hypothesis)
 	err  error   // the hypothesis cannot be built at all
 }
 

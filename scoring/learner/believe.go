@@ -46,7 +46,11 @@ func sure(n, row int) []float64 {
 // pooled is the mean of what each reading says by itself: evidence is listed,
 // not combined.
 func pooled(readings []evidence.Reading, t *evidence.Table) ([]float64, error) {
-	sum := Shares(t.PriorRows())
+	none, err := t.Posterior(nil)
+	if err != nil {
+		return nil, err
+	}
+	sum := Shares(none.Rows())
 	for i, r := range readings {
 		one, err := t.Posterior([]evidence.Reading{r})
 		if err != nil {
@@ -62,27 +66,27 @@ func pooled(readings []evidence.Reading, t *evidence.Table) ([]float64, error) {
 	return sum, nil
 }
 
-// jump is the row that the last reading has made most times as likely as it is
-// to begin with, and whether that is odd enough to jump at.
+// jump is the row that the last reading has made most times as likely as it was
+// when only the owner had been heard, and whether that is odd enough to jump at.
 func jump(p *evidence.Posterior, t *evidence.Table) (row int, odder bool) {
-	prior := Shares(t.PriorRows())
+	began := Shares(p.BeganRows())
 	readings := p.Readings()
 	if len(readings) == 0 {
-		return greatest(prior), false
+		return greatest(began), false
 	}
 	one, err := t.Posterior(readings[len(readings)-1:])
 	if err != nil {
-		return greatest(prior), false
+		return greatest(began), false
 	}
 	now := Shares(one.Rows())
 	lift := make([]float64, len(now))
 	for i := range now {
-		lift[i] = now[i] / prior[i]
+		lift[i] = now[i] / began[i]
 	}
 	if best := greatest(lift); lift[best] >= odd {
 		return best, true
 	}
-	return greatest(prior), false
+	return greatest(began), false
 }
 
 // An Act is what a learner does about a car.
