@@ -26,6 +26,15 @@ type Condition struct {
 }
 
 // WheelCondition is one corner's share of a [Condition].
+//
+// A crack through a disc's face pulses, but below feeling: a crack of length l and
+// width w bears no lining while a pad of area A is over it, which then gives as if
+// w·l/A of it were gone. At the greatest width that workshop manuals let
+// pass, 1.5 mm, and 25 mm long, the piston moves by less than 1 µm, and judder
+// is felt from a thickness variation of 10 µm. So it has no term: it
+// brakes as ever until it bursts, and the eye alone finds it. Friction asks for force,
+// not for area (Amontons), so a parted lining brakes as ever too; it gives more, see
+// [Corner]. A pad fitted proud loses its gap and rubs until that has worn off.
 type WheelCondition struct {
 	PinFriction  [2]float64    // [N] added sliding force, upper and lower pin
 	PinBend      [2]float64    // [m/N] by which a bent pin gives as it binds; how hard it binds is PinFriction
@@ -46,7 +55,7 @@ type WheelCondition struct {
 	DiscWear     [2]float64    // [m] inner and outer face
 	Groove       [2]float64    // [m] depth of scores in the inner and outer face
 	RimRust      float64       // [m] rust on the disc's rim outside the pads' track, both faces together; see [Model.RimThickness]
-	DiscCrack    float64       // [m] length of a heat crack from the rim; only seen
+	DiscCrack    float64       // [m] length of a heat crack from the rim; only seen, see below
 	DiscFilm     float64       // [1] rust film of a wet night on the faces, 1 closed; see [State]
 	Runout       float64       // [m] added total run-out, face to face
 	Thickness    float64       // [m] thickness variation, greatest less least over a turn

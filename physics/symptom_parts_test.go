@@ -115,6 +115,34 @@ func TestPartedLining(t *testing.T) {
 	}
 }
 
+// TestCrackStaysBelowFeeling: what a crack in the disc would do to a pulse, were it in
+// the equations. Workshop manuals let a radial crack be 1.5 mm wide at most (and 75 %
+// of the friction ring long), and judder is felt from 10 µm of thickness variation
+// (OC-M16, from memory). A pad over a crack of 25 mm lacks that area, on both
+// faces; the piston moves by less than a tenth of what 10 µm move it, and by as much
+// only under a gap of 20 mm, which is no crack any more.
+func TestCrackStaysBelowFeeling(t *testing.T) {
+	spec := physicstest.Hatchback()
+	moved := func(wide float64) float64 { // the inner lining's surface, over a gap of that width
+		share := wide * 25 * mm / spec.Front.LiningArea
+		at := func(lost float64) float64 {
+			c := physics.NewCorner(&spec.Front, &physics.WheelCondition{BondLost: [2]float64{lost, lost}}, "cracked")
+			s, _, err := c.Settle(physics.CornerState{}, &physics.CornerLoad{Pressure: 3 * mpa})
+			if err != nil {
+				t.Fatal(err)
+			}
+			return s.X
+		}
+		return at(share) - at(0)
+	}
+	const felt = 10e-6
+	crack, gap := moved(1.5*mm), moved(20*mm)
+	t.Logf("1.5 mm wide it moves the piston by %.2f µm, 20 mm wide by %.1f µm", crack*1e6, gap*1e6)
+	if !(crack > 0 && crack < felt/10 && gap > felt) {
+		t.Errorf("1.5 mm wide it moves the piston by %.2f µm, 20 mm wide by %.1f µm; %g µm are felt", crack*1e6, gap*1e6, felt*1e6)
+	}
+}
+
 // TestScores: a lining wears faster on a scored face, in proportion to the depth, the
 // other pad as before. Flat anvils read the ridges, a pointed gauge the grooves, and
 // jaws across the rim what no pad has worn, with its rust.

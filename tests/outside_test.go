@@ -27,6 +27,7 @@ var quantities = map[int]string{
 	68: "old cars", 69: "old cars as physics", 70: "boiling minima", 71: "wet point", 72: "viscosity", 73: "boiling stability", 75: "fluid taken by wear",
 	76: "reservoir's size", 80: "coolant density", 81: "coolant heat", 82: "coolant freezing", 83: "hot level", 84: "oil's growth", 85: "oil density", 86: "vessel's growth",
 	92: "assist check", 93: "reserve of assistance", 97: "pedal reserve", 98: "pedal travel", 99: "pedal hold",
+	150: "drag of a sound wheel",
 	108: "Archard's law", 109: "energy form", 110: "pad life", 111: "trend with load",
 	128: "Cronbach's alpha", 129: "item-rest, alpha if dropped", 130: "alpha by hand", 131: "interval of alpha", 132: "Spearman–Brown",
 }
