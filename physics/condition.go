@@ -67,7 +67,7 @@ type WheelCondition struct {
 	HoseSwell    float64       // [m³/Pa] added
 	HoseHold     float64       // [Pa] pressure a collapsed hose keeps back
 	HoseReturn   float64       // [1] factor − 1 on the return resistance
-	ValveStuck   float64       // [1] rear only: reducing valve stuck open (towards 1) or shut (towards −1); see newPipe
+	ValveStuck   float64       // [1] rear only: reducing valve stuck open (towards 1) or shut (towards −1); see [ValveSpec]
 	BearingPlay  float64       // [m] axial movement of the disc at the pads as its hub tips from end to end
 }
 

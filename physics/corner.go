@@ -13,10 +13,15 @@ import "fmt"
 //	tilt    κb(N_iu − N_il) − b(N_ou − N_ol) − a(P_u − P_l) − k_θ·θ − boots = 0
 //	bridge  N_o + E_o − k_bridge·e                                    = 0
 //
-//	δ_i,± = x − (y ± κbθ) − gap_i − wear_i,± − disc_i(φ)
-//	δ_o,± = (y ± bθ) − e − gap_o − wear_o,± − disc_o(φ)
-//	N     = ½(k1·δ + k3·δ³) for δ > 0, else 0            each half pad
-//	f     = clamp(k·(u − anchor), −F, +F)                seal, pins, ears
+//	δ_i,± = x − (y ± κbθ) − gap_i,± − disc_i(φ)          [m] squeeze
+//	δ_o,± = (y ± bθ) − e − gap_o,± − disc_o(φ)
+//	gap   = new + lining lost ± + face lost − proud      [m] with x, y, θ, e at zero
+//	N     = ½(k1·δ + k3·δ³) for δ > 0, else 0            [N] each half pad
+//	f     = clamp(k·(u − anchor), −F, +F)                [N] seal: u = x; pins: y ± aθ; ears: x − y and y − e
+//	F     = F₀ + c_s·p of the seal, F₀ of the others     [N] with what a condition adds to k and F₀
+//	boots = k_boot·(y ± aθ) at each pin;  S = 1 GN/m·(x + home) below home: the bore's bottom (assumed)
+//
+// An anchor follows what slides, so that |f| = F.
 //
 // A lining parted from a share of its plate bears on the rest alone until the crack
 // closes: k1 falls by the share, k3 stays. A bent pin gives as it binds in its bush,
@@ -152,7 +157,9 @@ func (c *Corner) Area() float64 { return c.area }
 
 // Faces returns how far the disc's faces have moved away from the inner and
 // outer pad [m] at disc angle cosine cosPhi. Run-out moves the disc as a whole,
-// so one face comes as the other goes; thickness variation moves both alike.
+// so one face comes as the other goes; thickness variation moves both alike:
+//
+//	disc_i = (r/2 + t/4)·cos φ,  disc_o = (t/4 − r/2)·cos φ   r run-out, t variation, greatest less least
 func (c *Corner) Faces(cosPhi float64) (in, out float64) {
 	r, t := float64(c.runout*cosPhi), float64(c.thickness*cosPhi)
 	return r + t, t - r

@@ -12,13 +12,14 @@
 //
 // # Hydraulics
 //
-//	booster    B = min(g·max(0, F_rod − F₀), B_max·V/V_full)              added to the rod; V vacuum [Pa]
+//	booster    B = min(g·max(0, F_rod − F₀), B_max·V/V_full)              added to the rod; V vacuum [Pa], see [BoosterSpec]
 //	chamber    p·A_m = η·(F_rod + B) − preload − k·s,  0 ≤ s ≤ stroke     [N]
 //	valve      p_out = knee + slope·(p − knee) above the knee             rear only, see [ValveSpec]
 //	line       q = (p_out − p_w)·ν(20 °C)/(R·ν(T))                        [m³/s] laminar: Hagen–Poiseuille
 //	hose       q = −max(0, p_w − p − p_hold)/R_back                       back through a collapsed one
 //	leak       q = C_d·A·√(2·p/ρ), C_d 0.6                                [m³/s] Torricelli
-//	port       open while s is short of it, the same law; cup  q = max(0, −p)/R_cup on a fast return
+//	port       open while s is short of it less the play lost, the same law
+//	cup        q = max(0, −p)/R_cup in from the reservoir on a fast return; c_bypass·p past a worn one [m³/s]
 //	wheel      A·x + c·p + V_f·p/K(T) − V_f·β·(T − 20 °C) − (V_g(p) − V_g(0)) − V_vap = ∫(q − q_leak) dt   [m³]
 //	fluid      1/K(T) = (1 + 0.004/K·(T − 20 °C))/K                       assumed growth
 //	air        p_abs·V^1.4 squeezed at once, p_abs·V once its heat has left in 0.3 s (assumed)
@@ -36,7 +37,8 @@
 //	air        h = 4 + 8·v^⅝ on faces, 1.2·max(4, 1.3 + 0.7175·ω) in vanes [W/m²K] v m/s, ω rad/s: McPhee & Johnson 2008
 //	radiation  ε·σ·(T⁴ − T_air⁴), ε 0.5 (assumed)                          [W/m²]
 //	lumps      C·dT/dt = Σ g·(T_other − T)                                pads, piston, caliper with fluid, hat
-//	friction   μ = μ₀·(1 − loss)·fade(T)                                  see [CornerSpec.Fade]
+//	friction   μ = μ₀·(1 − loss)·fade(T)·(1 + 0.15·f)                     see [CornerSpec.Fade]; f rust film
+//	film       f ← f·e^(−W/(2·A_swept·0.8 MJ/m²)), W friction work; f·e^(−n/3) over n stops of a way   assumed
 //
 // Every temperature of a stop and of a descent errs by less than 0.5 % of the
 // greatest rise of its kind (held against SciPy on 400 cells).
@@ -46,6 +48,7 @@
 //	tyre       F = min(T/R, a_peak·load); once locked a_slide·load, free again below that    [N]
 //	load       front axle W·(f + z·h/L), z = deceleration/g               see [BodySpec.FrontLoad]
 //	car        m·a = Σ F + ½·1.2·c_d·A·v² + c_r·m·g·cos − m·g·sin − drive [N]
+//	side       M_z = ½·t·(F_right − F_left), pull = M_z/(m·L)             [N·m], [m/s²] see [StopResult]
 //
 // Way and time of a stop err by less than 0.5 % (held against SciPy's Radau).
 //
@@ -53,6 +56,7 @@
 //
 //	lining     A_half·ds = k(T)·N·(r_e/R)·dway                            [m³] Archard, see [Archard]
 //	heat       k(T) = k·(1 + ((T − 250 °C)/150 K)²) above 250 °C, at most 8 k   assumed
+//	score      k·(1 + depth/0.4 mm) on a scored face                      assumed: 0.1 mm may pass, common practice
 //	disc       the same of the face, cold
 //	age        see [Condition.Age]
 //

@@ -48,8 +48,12 @@ type PedalSpec struct {
 
 // BoosterSpec is the vacuum booster; see [Model.BoosterForce].
 //
-//	V ← V·(1 − vent)^d                   a release, d the drop of demand as a share of the ceiling
-//	V ← V_e + (V − V_e)·e^(−t/restore)   engine running [Pa]
+//	V ← V·(1 − vent)^Δd                  a release, Δd the fall of the demand d = g·max(0, F_rod − F₀)/B_max
+//	V ← V_e + (V − V_e)·e^(−t/τ)         engine running [Pa]; V_e = (1 − loss)·V_full·τ/restore
+//	V ← V·e^(−(leak + ℓ·d)·t)            engine off; leak past the check valve, ℓ through a torn diaphragm
+//	1/τ = 1/restore + ℓ·d                [1/s]
+//
+// Exact for a foot that holds still during a step.
 type BoosterSpec struct {
 	Gain      float64 // [1] force added per newton of rod force above the threshold
 	Threshold float64 // [N] rod force below which nothing is added
@@ -86,6 +90,9 @@ type MasterSpec struct {
 //	p_out = p                            p ≤ knee
 //	p_out = knee + slope·(p − knee)      above [Pa]
 //	p_out = p − p_front                  once that is more: with the front lost it opens
+//
+// Stuck open by a share u the slope is slope + u·(1 − slope); stuck shut by it knee and
+// slope are (1 − u) times as great. A stuck one does not open for a lost front.
 type ValveSpec struct {
 	Knee  float64 // [Pa] pressure above which the rear is reduced; 0 means no valve
 	Slope float64 // [1] rear pressure per front pressure above the knee

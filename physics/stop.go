@@ -18,7 +18,15 @@ type StopPlan struct {
 	Millis    int64              // [ms] step; 0 means 1
 }
 
-// A StopResult is what the road and the instruments saw. SI.
+// A StopResult is what the road and the instruments saw. SI. From the mean forces at
+// the tyres between 0.8 v and 0.1 v:
+//
+//	imbalance  1 − smaller/larger of an axle              [1]
+//	yaw        ½·track·Σ (F_right − F_left)               [N·m]
+//	pull       yaw/(m·L): the steered axle's side force over the car's mass
+//
+// Error of the pull: the wheels' steering by their own brake force (scrub radius) is
+// left out, which differs from car to car.
 type StopResult struct {
 	Distance   float64            // [m] from first movement of the pedal
 	Time       float64            // [s] likewise

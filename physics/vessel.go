@@ -63,7 +63,15 @@ var Cold = Bonnet{Engine: roomAir, Steering: roomAir, Rested: 12 * 3600}
 
 // OilLevel is where the oil stands on the dipstick: 0 at MIN, 1 at MAX. It
 // follows from the filling, what still hangs in the engine, the oil's growth
-// with heat, and the slope, which lowers the end that points up.
+// with heat, and the slope, which lowers the end that points up:
+//
+//	V     = (at MAX + added)·VCF(20 °C)/VCF(T) − aloft − A_sump·reach·slope       [m³]
+//	aloft = min(held up running, ⅔·S·√(ν(T)·L/(g·t)))                             [m³] t since it stopped
+//	level = (V − V_MIN)/(V_MAX − V_MIN), the marks grown to the heat they are made for
+//
+// VCF in [OilShrink], ν through two values (Walther; ASTM D341). Source of the film
+// that runs down walls of area S and height L: H. Jeffreys, Proc. Camb. Phil. Soc. 26
+// (1930) 204. Error: oil in the filter and galleries runs back otherwise.
 func (m *Model) OilLevel(b Bonnet) float64 {
 	o := &m.spec.Vessels.Oil
 	if o.MinToMax <= 0 {
@@ -80,7 +88,11 @@ func (m *Model) OilLevel(b Bonnet) float64 {
 // CoolantLevel is where the coolant stands in its vessel: 0 at MIN, 1 at MAX.
 // Mass stays, density falls with heat, and the metal that holds it grows a
 // little: what does not fit any more rises into the vessel, and above the brim
-// it leaves through the cap.
+// it leaves through the cap:
+//
+//	V = (filling + added)·ρ(20 °C)/ρ(T) − (filling − at MAX)·(1 + β_metal·(T − 20 °C))   [m³] 0 to brim
+//
+// ρ in [CoolantDensity]. Error: hoses that give under pressure are left out.
 func (m *Model) CoolantLevel(b Bonnet) float64 {
 	c := &m.spec.Vessels.Coolant
 	if c.MinToMax <= 0 {
@@ -94,7 +106,7 @@ func (m *Model) CoolantLevel(b Bonnet) float64 {
 }
 
 // SteeringLevel is where the steering fluid stands against its cold marks: 0 at
-// MIN, 1 at MAX.
+// MIN, 1 at MAX. It grows with heat as [OilShrink] says.
 func (m *Model) SteeringLevel(b Bonnet) float64 {
 	return m.spec.Vessels.Steering.level(m.cond.Vessels.Steering, b.Steering)
 }
