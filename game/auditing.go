@@ -36,6 +36,11 @@ func (a *auditCmd) Run(c *cli) error {
 }
 
 func (a *auditCmd) run(ctx context.Context, c *cli, out, told io.Writer) error {
+	for name, n := range map[string]int{"sample": a.Sample, "workers": a.Workers} {
+		if n < 0 {
+			return mistaken("--%s %d: want 0 or more", name, n)
+		}
+	}
 	lib, names, err := a.bank(c)
 	if err != nil {
 		return err

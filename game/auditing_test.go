@@ -28,8 +28,8 @@ func TestBadAudit(t *testing.T) {
 		"a file stands where a folder":        {Dir: file},
 		"there are no jobs in it; they stand": {Dir: t.TempDir()},
 		"odd.yaml:":                           {Dir: broken},
-		"sample is -1; wanted 0 or more":      {Sample: -1},
-		"workers is -2; wanted 0 or more":     {Workers: -2},
+		"--sample -1: want 0 or more":         {Sample: -1},
+		"--workers -2: want 0 or more":        {Workers: -2},
 		"cannot be kept":                      {Resume: filepath.Join(empty, "no", "such", "file")},
 	} {
 		err := a.run(t.Context(), &cli{}, &bytes.Buffer{}, &bytes.Buffer{})

@@ -9,8 +9,6 @@ import (
 	"path/filepath"
 	"syscall"
 
-	"github.com/alecthomas/kong"
-
 	"evenwear/assets"
 	"evenwear/game/play"
 	"evenwear/game/term"
@@ -50,19 +48,33 @@ func main() {
 		os.Exit(runTrace(os.Args[2:], os.Stdout, os.Stderr))
 	}
 	var c cli
-	k := kong.Parse(&c, kong.Name("game"), kong.UsageOnError(), kong.Description("Evenwear: disc brakes inspected on computed cars."))
-	err := k.Run(&c)
+	k, err := c.read(os.Args[1:])
+	if err == nil {
+		err = k.Run(&c)
+		if wrong := mistake(""); errors.As(err, &wrong) {
+			where := typedCommand(k, os.Args[1:])
+			err = mistake(where + ": " + string(wrong) + helps(where))
+		}
+	}
+	os.Exit(end(err))
+}
+
+// end tells how a run ended and returns its exit code.
+func end(err error) int {
+	var wrong mistake
 	switch {
 	case err == nil:
+		return 0
 	case errors.Is(err, errQuiet):
-		os.Exit(1)
+	case errors.As(err, &wrong):
+		fmt.Fprintln(os.Stderr, wrong)
+		return wrongUse
 	case errors.Is(err, syscall.EPIPE):
 		fmt.Fprintln(os.Stderr, "game:", writing(syscall.EPIPE))
-		os.Exit(1)
 	default:
 		fmt.Fprintln(os.Stderr, "game:", err)
-		os.Exit(1)
 	}
+	return 1
 }
 
 // library is the program's own, or that with a folder laid over it.
@@ -141,10 +153,14 @@ func (t *traceCmd) Run(c *cli) error {
 	return nil
 }
 
-// left turns leaving early into a quiet failure.
+// left tells how a job that was left ended: whoever leaves has not failed, but
+// what was piped in and ends before the job is over has, quietly.
 func left(err error) error {
-	if errors.Is(err, term.ErrLeft) {
+	switch {
+	case errors.Is(err, term.ErrEnded) && !typed():
 		return errQuiet
+	case errors.Is(err, term.ErrLeft):
+		return nil
 	}
 	return err
 }

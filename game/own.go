@@ -66,11 +66,11 @@ func (o *ownCmd) Run(c *cli) error {
 func ownRange(o play.Own) error {
 	switch {
 	case !(o.ClockKm >= 100 && o.ClockKm <= 500000):
-		return fmt.Errorf("--clock %g: 100 to 500000 km", o.ClockKm)
+		return mistaken("--clock %g: want 100 to 500000 km", o.ClockKm)
 	case !(o.PadsKm == 0 || o.PadsKm >= 100 && o.PadsKm <= o.ClockKm):
-		return fmt.Errorf("--pads %g: 100 km to what the clock shows, %g", o.PadsKm, o.ClockKm)
+		return mistaken("--pads %g: want 100 km to what the clock shows, %g", o.PadsKm, o.ClockKm)
 	case o.RoomTold && !(o.RoomC >= -20 && o.RoomC <= 45):
-		return fmt.Errorf("--room %g: -20 to 45 °C", o.RoomC)
+		return mistaken("--room %g: want -20 to 45 °C", o.RoomC)
 	}
 	return nil
 }

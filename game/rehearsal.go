@@ -17,18 +17,25 @@ import (
 
 // playCmd plays an author's own file.
 type playCmd struct {
-	File     string `arg:"" help:"FOLDER/jobs/NAME.yaml." type:"path"`
-	Seed     uint64 `help:"Luck of the readings." default:"1"`
-	Terminal bool   `help:"In the terminal, though there is a display."`
-	Width    int    `help:"Characters of a line; without it, as many as the terminal has." placeholder:"N"`
+	File     string  `arg:"" help:"FOLDER/jobs/NAME.yaml." type:"path"`
+	Seed     *uint64 `help:"Luck of the readings, from 1; without one, 1." placeholder:"N"`
+	Terminal bool    `help:"In the terminal, though there is a display."`
+	Width    *int    `help:"Characters of a line; without it, as many as the terminal has." placeholder:"N"`
 }
 
 func (p *playCmd) Run(*cli) error {
+	if err := errors.Join(knownWidth(p.Width), knownSeed(p.Seed)); err != nil {
+		return err
+	}
 	words, err := assets.English()
 	if err != nil {
 		return err
 	}
-	r, err := rehearse(p.File, p.Seed, words)
+	seed := uint64(1)
+	if p.Seed != nil {
+		seed = *p.Seed
+	}
+	r, err := rehearse(p.File, seed, words)
 	if err != nil {
 		return err
 	}
@@ -38,9 +45,6 @@ func (p *playCmd) Run(*cli) error {
 			return err
 		}
 		fmt.Fprintf(os.Stderr, "game: %v; going on in the terminal\n", err)
-	}
-	if p.Width != 0 && (p.Width < term.Narrowest || p.Width > widest) {
-		return fmt.Errorf("--width %d: a line has %d to %d characters", p.Width, term.Narrowest, widest)
 	}
 	return left(term.Run(context.Background(), r, words, os.Stdin, os.Stdout, term.Options{Width: lineWidth(p.Width, os.Stdout), Prompt: typed()}))
 }

@@ -20,22 +20,22 @@ import (
 var workers = max(1, runtime.NumCPU()-1)
 
 type termCmd struct {
-	Job    string `arg:"" optional:"" help:"Id of the job; without one, the first of the list; unseen, unseen_gentle or unseen_hard: a car nobody wrote down; practise: the car that you need next; selfcheck: ten unseen cars without a hint, in any number of sittings."`
-	Seed   uint64 `help:"Luck of the readings; without one, any."`
-	Resume string `help:"Go on with this kept session." placeholder:"NAME"`
-	Bench  bool   `help:"The bench instead of a job."`
-	Lesson string `help:"This lesson on the bench instead of a job; list names them." placeholder:"ID"`
-	Car    string `help:"Car on the bench." default:"compact_hatchback"`
-	Width  int    `help:"Characters of a line; without it, as many as the terminal has." placeholder:"N"`
+	Job    string  `arg:"" optional:"" help:"Id of the job; without one, the first of the list; unseen, unseen_gentle or unseen_hard: a car nobody wrote down; practise: the car that you need next; selfcheck: ten unseen cars without a hint, in any number of sittings."`
+	Seed   *uint64 `help:"Luck of the readings, from 1; without one, any." placeholder:"N"`
+	Resume string  `xor:"what" help:"Go on with this kept session." placeholder:"NAME"`
+	Bench  bool    `xor:"what" help:"The bench instead of a job."`
+	Lesson string  `xor:"what" help:"This lesson on the bench instead of a job; list names them." placeholder:"ID"`
+	Car    string  `help:"Car on the bench." default:"compact_hatchback" placeholder:"ID"`
+	Width  *int    `help:"Characters of a line; without it, as many as the terminal has." placeholder:"N"`
 }
 
 func (t *termCmd) Run(c *cli) error {
+	if err := errors.Join(knownWidth(t.Width), knownSeed(t.Seed), t.oneThing()); err != nil {
+		return err
+	}
 	desk, words, err := c.desk()
 	if err != nil {
 		return err
-	}
-	if t.Width != 0 && (t.Width < term.Narrowest || t.Width > widest) {
-		return fmt.Errorf("--width %d: a line has %d to %d characters", t.Width, term.Narrowest, widest)
 	}
 	if err := knownCar(desk.Library(), t.Car); err != nil {
 		return err
@@ -79,6 +79,19 @@ func (t *termCmd) Run(c *cli) error {
 	return left(err)
 }
 
+// oneThing refuses a job beside what is played instead of a job.
+func (t *termCmd) oneThing() error {
+	if t.Job == "" {
+		return nil
+	}
+	for flag, given := range map[string]bool{"--resume": t.Resume != "", "--bench": t.Bench, "--lesson": t.Lesson != ""} {
+		if given {
+			return mistaken("%s and %s do not go together; give a job or the flag", t.Job, flag)
+		}
+	}
+	return nil
+}
+
 // open begins a session or goes on with one.
 func (t *termCmd) open(desk *play.Desk, words *assets.Words, dir string) (*play.Kept, error) {
 	if t.Resume != "" {
@@ -92,7 +105,10 @@ func (t *termCmd) open(desk *play.Desk, words *assets.Words, dir string) (*play.
 		}
 		return k, nil
 	}
-	job, seed := t.Job, t.Seed
+	job, seed := t.Job, uint64(0)
+	if t.Seed != nil {
+		seed = *t.Seed
+	}
 	if job == "" {
 		if len(desk.Library().Jobs) == 0 {
 			return nil, errors.New("the library has no jobs")

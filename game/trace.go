@@ -66,7 +66,7 @@ func runTrace(args []string, stdout, stderr io.Writer) int {
 			}
 			return 0
 		}
-		return fail(2, fmt.Errorf("%w; known are -car, -wheel, -pressure, -pedal, -set, -folder, -paths", err))
+		return fail(wrongUse, fmt.Errorf("%w; known are -car, -wheel, -pressure, -pedal, -set, -folder, -paths; game trace -help tells more", err))
 	}
 	if fs.NArg() > 0 {
 		return fail(2, fmt.Errorf("%q stands alone; every value follows a flag, and lists hold no spaces", fs.Arg(0)))

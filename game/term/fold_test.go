@@ -110,7 +110,7 @@ func TestSearch(t *testing.T) {
 	d, words := playtest.Desk(t)
 	session, calling := called(t, d, words, "warm_wheel")
 	var out bytes.Buffer
-	if err := Run(t.Context(), session, words, strings.NewReader("/\n/\n/zzz\n"), &out, Options{}); err != ErrLeft {
+	if err := Run(t.Context(), session, words, strings.NewReader("/\n/\n/zzz\n"), &out, Options{}); err != ErrEnded {
 		t.Fatal(err)
 	}
 	for i, l := range calling.list {

@@ -28,8 +28,11 @@ type Options struct {
 // Narrowest is the narrowest terminal that lines are broken for.
 const Narrowest = 20
 
-// ErrLeft says that the input ended or the learner left before the job was over.
+// ErrLeft says that the learner left before the job was over.
 var ErrLeft = errors.New("left before the end")
+
+// ErrEnded is an [ErrLeft]: the input ended before the job was over.
+var ErrEnded = fmt.Errorf("the input ended: %w", ErrLeft)
 
 type terminal struct {
 	out   *bufio.Writer
@@ -51,8 +54,8 @@ func newTerminal(words Words, in io.Reader, out io.Writer, opt Options) *termina
 }
 
 // Run plays a job until it is over and its debrief is read. It returns
-// [ErrLeft] when the input ends or the learner leaves before, and the writer's
-// error when nobody reads any more.
+// [ErrLeft] when the learner leaves before, [ErrEnded] when the input ends, and
+// the writer's error when nobody reads any more.
 func Run(ctx context.Context, g Game, words Words, in io.Reader, out io.Writer, opt Options) error {
 	return newTerminal(words, in, out, opt).run(ctx, g, false)
 }
@@ -177,7 +180,7 @@ func (t *terminal) next(help string) (play.Act, error) {
 			if err := t.in.Err(); err != nil {
 				return play.Act{}, err
 			}
-			return play.Act{}, ErrLeft
+			return play.Act{}, ErrEnded
 		}
 		line := strings.TrimSpace(t.in.Text())
 		switch strings.ToLower(line) {

@@ -68,7 +68,7 @@ func TestRefusals(t *testing.T) {
 		{"forget nothing", []string{"nothing.session: there is no such session"}},
 		{"forget", []string{"forget what? name a session, as list shows it"}},
 		{"own lining_outer=4", []string{`"lining_outer": no check has this name; the nearest known are`}},
-		{"own --clock 9 reservoir_level=40", []string{"--clock 9: 100 to 500000 km"}},
+		{"own --clock 9 reservoir_level=40", []string{"--clock 9: want 100 to 500000 km"}},
 		{"schema jobs", []string{`there is no schema for "jobs"; known are job, cause`}},
 		{"new job mine.yaml", []string{"a job stands in a folder named jobs and ends in .yaml: FOLDER/jobs/NAME.yaml"}},
 		{"play " + bad + "/jobs/none.yaml", []string{"mine.yaml:", "not YAML"}},
@@ -85,10 +85,97 @@ func TestRefusals(t *testing.T) {
 			t.Parallel()
 			e := typedIn(t, "", strings.Fields(r.args)...)
 			failed(t, e, r.want...)
-			if e.out != "" && !strings.HasPrefix(e.out, "Usage: game ") {
+			if e.out != "" {
 				t.Errorf("written to the output: %.100q", e.out)
 			}
 		})
+	}
+}
+
+// TestWrongUse: a flag, a value or a command that cannot be meant is one sentence
+// that says where, what is wrong, what is allowed and how to get help, and ends
+// with the exit code of a mistake on the command line.
+func TestWrongUse(t *testing.T) {
+	for _, r := range []struct {
+		args string // with blanks between
+		want []string
+	}{
+		{"--wdth 60", []string{"game: unknown flag --wdth; the nearest known are ", "game --help tells more"}},
+		{"term --wdth 60", []string{"game term: unknown flag --wdth; the nearest known are --width, ", "game term --help tells more"}},
+		{"term --width", []string{"game term: --width: a value is missing"}},
+		{"term --width --bench", []string{"game term: --width: ", "--bench", "want a whole number"}},
+		{"term --width wide", []string{"game term: --width: \"wide\" is not allowed, want a whole number"}},
+		{"term --width 0", []string{"game term: --width 0: a line has 20 to 500 characters"}},
+		{"term --width=-3", []string{"--width -3: a line has 20 to 500 characters"}},
+		{"term --width 501", []string{"--width 501: a line has 20 to 500 characters"}},
+		{"term --width 1e3", []string{"--width: \"1e3\" is not allowed"}},
+		{"term --seed 0", []string{"game term: --seed 0: want a whole number from 1"}},
+		{"term --seed=-1", []string{"--seed: \"-1\" is not allowed, want a whole number, none below 0"}},
+		{"term --resume=", []string{"game term: --resume: a value is missing"}},
+		{"term --lesson=", []string{"game term: --lesson: a value is missing"}},
+		{"--folder= list", []string{"game list: --folder: a value is missing"}},
+		{"--sessions= list", []string{"game list: --sessions: a value is missing"}},
+		{"term --bench --lesson one_piston_two_pads", []string{"--bench and --lesson do not go together"}},
+		{"term warm_wheel --bench", []string{"game term: warm_wheel and --bench do not go together"}},
+		{"term warm_wheel --resume x", []string{"warm_wheel and --resume do not go together"}},
+		{"term warm_wheel thirsty", []string{"game term: unexpected argument thirsty; allowed is: game term [<job>] [flags]"}},
+		{"trem", []string{"game: unexpected argument trem: there is no such command; the nearest known are term, "}},
+		{"window x", []string{"game window: unexpected argument x; allowed is: game window"}},
+		{"--slate=maybe", []string{"game: --slate: \"maybe\" is not allowed, want true or false"}},
+		{"check", []string{"game check: <folder> is missing; allowed is: game check <folder>"}},
+		{"check a b", []string{"game check: unexpected argument b"}},
+		{"new", []string{"game new: ", "is missing"}},
+		{"new job", []string{"game new job: <file> is missing"}},
+		{"new car x", []string{"game new: unexpected argument car; the nearest known is job"}},
+		{"play", []string{"game play: <file> is missing"}},
+		{"play --width 0 mine/jobs/a.yaml", []string{"game play: --width 0: a line has 20 to 500 characters"}},
+		{"play --seed 0 mine/jobs/a.yaml", []string{"game play: --seed 0: want a whole number from 1"}},
+		{"schema a b", []string{"game schema: unexpected argument b"}},
+		{"records --mixed --due", []string{"game records: --mixed and --due do not go together"}},
+		{"records x", []string{"game records: unexpected argument x"}},
+		{"list --all", []string{"game list: unknown flag --all"}},
+		{"version x", []string{"game version: unexpected argument x"}},
+		{"forget a b", []string{"game forget: unexpected argument b"}},
+		{"own --clock x", []string{"game own: --clock: \"x\" is not allowed, want a number; "}},
+		{"own --clock NaN reservoir_level=40", []string{"game own: --clock NaN: want 100 to 500000 km"}},
+		{"own --pads=-3 reservoir_level=40", []string{"game own: --pads -3: want 100 km to what the clock shows"}},
+		{"own --room Inf reservoir_level=40", []string{"game own: --room +Inf: want -20 to 45"}},
+		{"audit --sample=-1", []string{"game audit: --sample -1: want 0 or more"}},
+		{"audit --workers=-2", []string{"--workers -2: want 0 or more"}},
+		{"audit --seed x", []string{"game audit: --seed: \"x\" is not allowed"}},
+		{"trace -width 3", []string{"trace: ", "-width", "trace -help tells more"}},
+		{"trace -pressure", []string{"trace: ", "-pressure", "trace -help tells more"}},
+	} {
+		t.Run(r.args, func(t *testing.T) {
+			t.Parallel()
+			e := typedIn(t, "", strings.Fields(r.args)...)
+			failed(t, e, append(r.want, "help tells more")...)
+			if e.code != 2 || e.out != "" || strings.Count(e.errs, "\n") != 1 {
+				t.Errorf("exit %d, want 2; written %.100q, said %q", e.code, e.out, e.errs)
+			}
+		})
+	}
+}
+
+// TestHelp: help is an answer, by any of its names.
+func TestHelp(t *testing.T) {
+	for _, args := range []string{"--help", "-h", "help", "help term", "term --help", "trace -help"} {
+		if e := typedIn(t, "", strings.Fields(args)...); e.code != 0 || e.errs != "" || len(e.out) < 100 {
+			t.Errorf("%s: exit %d, said %q, wrote %.100q", args, e.code, e.errs, e.out)
+		}
+	}
+}
+
+// TestQuitIsNoFailure: who leaves a job, a self-check or the bench has not failed;
+// lines from a pipe that end before the job is over have.
+func TestQuitIsNoFailure(t *testing.T) {
+	for _, r := range []struct {
+		lines, args string
+		code        int
+	}{{"1\nquit\n", "term warm_wheel", 0}, {"quit\n", "term selfcheck", 0}, {"quit\n", "term --bench", 0}, {"", "term --bench", 0}, {"1\n", "term warm_wheel", 1}} {
+		if e := typedIn(t, r.lines, append(strings.Fields(r.args), "--sessions", t.TempDir())...); e.code != r.code {
+			t.Errorf("%q to %s: exit %d, want %d; said %q", r.lines, r.args, e.code, r.code, e.errs)
+		}
 	}
 }
 
