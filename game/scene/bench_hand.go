@@ -23,13 +23,6 @@ func (b *bench) Handle(e widget.Event) {
 			key.Key = "Del" // as it stands on the key
 		}
 		id := b.targets.Handle(key)
-		if e.Kind == widget.PointerDown || e.Kind == widget.KeyDown && e.Key != "Tab" && e.Key != "Enter" && id != "" {
-			// A hand that pointed or typed a letter has no place to go on from:
-			// Enter is then what its key says.
-			if id != idSlider && id != idShare && id != idList {
-				b.targets.Focus = ""
-			}
-		}
 		for i := range b.keys {
 			if b.keys[i].id == id {
 				b.keys[i].do()

@@ -1,6 +1,7 @@
 package scene
 
 import (
+	"slices"
 	"strings"
 
 	"evenwear/game/draw"
@@ -42,6 +43,9 @@ func newHandover(j *Job) Scene {
 	}
 	s.over = s.drawPad
 	s.targets.Focus = s.looks.id
+	if slices.ContainsFunc(j.view.Notebook, func(n play.NoteView) bool { return n.Again }) {
+		s.targets.Leave("leave") // a reading was just written: Enter makes no other, Tab goes to the looks
+	}
 	s.showLast()
 	s.begin(j, s.lay,
 		formPanel{headArea, s.drawHead},

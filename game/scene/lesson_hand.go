@@ -12,8 +12,11 @@ func (l *lesson) Handle(e widget.Event) {
 		return
 	}
 	id := l.targets.Handle(e)
+	if id == idScale && e.Kind == widget.KeyDown { // Enter writes down what the scale says
+		id = idWrite
+	}
 	for i := range l.keys {
-		if l.keys[i].id == id {
+		if l.keys[i].id == id && !l.keys[i].Off {
 			l.keys[i].do()
 			return
 		}

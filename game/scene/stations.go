@@ -5,6 +5,7 @@ import (
 	"unicode"
 
 	"evenwear/game/draw"
+	"evenwear/game/play"
 	"evenwear/game/widget"
 )
 
@@ -26,6 +27,7 @@ type stations struct {
 	help    bool
 	look    closeness
 	atKey   bool   // when a key went down last, an instrument waited: its letter is no choice of a check
+	shrunk  bool   // the minus that went down last showed the instrument whole: it is none of the figure
 	scale   string // the division of the instrument, in words
 	cells   []Cell
 }
@@ -122,7 +124,16 @@ func (s *stations) turn() {
 func (s *stations) write() {
 	a := s.view.Instrument.Write.Act
 	a.Text = strings.TrimSpace(s.field.Text)
-	s.do(a)
+	s.finish(a)
+}
+
+// finish ends a reading. Nothing is in focus then, so that another Enter does not
+// make the check again; Tab goes on from the check.
+func (s *stations) finish(a play.Act) {
+	what := "check." + s.view.Instrument.Check
+	if s.do(a) {
+		s.targets.Leave(what)
+	}
 }
 
 // Handle works the sheet by key, mouse or finger.
@@ -144,7 +155,7 @@ func (s *stations) Handle(e widget.Event) {
 	if e.Kind == widget.KeyDown && v != nil {
 		switch {
 		case e.Key == "Delete" && s.field.Text == "":
-			s.do(v.Skip.Act)
+			s.finish(v.Skip.Act)
 			return
 		case e.Key == "Enter" && len(v.Words) == 0 && (s.targets.Focus == "" || s.targets.Focus == fieldID || s.field.Focused):
 			s.write()
@@ -164,7 +175,7 @@ func (s *stations) Handle(e widget.Event) {
 	}
 	id := s.targets.Handle(e)
 	if e.Kind == widget.KeyDown && e.Key == "Tab" || e.Kind == widget.PointerDown {
-		s.field.Focused = s.targets.Focus == fieldID || v != nil && strings.HasPrefix(s.targets.Focus, "pad.")
+		s.field.Focused = s.targets.Focus == fieldID || v != nil && (id != "" && e.Kind == widget.PointerDown || strings.HasPrefix(s.targets.Focus, "pad."))
 	}
 	for i := range s.keys {
 		if k := &s.keys[i]; k.id == id && !k.Off {
@@ -203,8 +214,14 @@ func (s *stations) looked(e widget.Event) bool {
 	if v == nil || len(v.Words) > 0 || s.help {
 		return false
 	}
+	if e.Kind == widget.TextIn && e.Rune == '-' && s.shrunk {
+		return true
+	}
 	was := s.look.big
 	took := s.look.handle(e, wholeFrame, s.field.Focused && s.field.Text == "")
+	if e.Kind == widget.KeyDown {
+		s.shrunk = took && e.Key == "-"
+	}
 	if was != s.look.big {
 		s.layout()
 	}

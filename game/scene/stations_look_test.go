@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"image"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -257,6 +258,68 @@ func TestStationsAtAnySize(t *testing.T) {
 			at := a.Sheet(float64(px.Min.X+px.Max.X)/2, float64(px.Min.Y+px.Max.Y)/2)
 			if at.Sub(k.Rect.Centre()).Len() > 3*math.Max(1, 1280/float64(size.X)) || !px.In(img.Rect) {
 				t.Errorf("%v: key %s lies at %v of %v, and is pressed at %v, not %v", size, k.id, px, img.Rect, at, k.Rect.Centre())
+			}
+		}
+	}
+}
+
+// TestEnterDoesNotRepeatACheck: however a check was chosen and ended, another Enter
+// makes it not again, spends no minute, and Tab goes on from it.
+func TestEnterDoesNotRepeatACheck(t *testing.T) {
+	tabTo := func(a *App, s *stations, id string) {
+		t.Helper()
+		for range 80 {
+			if s.targets.Focus == id {
+				return
+			}
+			keys(a, "Tab")
+		}
+		t.Fatalf("Tab never comes to %s", id)
+	}
+	for _, check := range []string{"pedal_travel", "warning_lamp"} {
+		for _, how := range []string{"letter", "Tab", "mouse"} {
+			for _, end := range []string{"Enter", "Delete"} {
+				a, s := atInstrument(t, play.Act{Do: play.Go, What: "seat"})
+				i := slices.IndexFunc(s.keys, func(k stationKey) bool { return k.id == "check."+check })
+				if i < 0 {
+					t.Fatalf("no key for %s", check)
+				}
+				switch k := s.keys[i]; how {
+				case "letter":
+					keys(a, k.Letter)
+				case "Tab":
+					tabTo(a, s, k.id)
+					keys(a, "Enter")
+				default:
+					point(a, k.Rect.Centre(), false)
+				}
+				v := s.view.Instrument
+				if v == nil {
+					t.Fatalf("%s by %s: no instrument", check, how)
+				}
+				switch {
+				case end == "Delete":
+					keys(a, "Delete")
+				case len(v.Words) > 0:
+					tabTo(a, s, "word."+v.Words[0].Act.Text)
+					keys(a, "Enter")
+				default:
+					typed(a, readMarks(t, a.words, v))
+					keys(a, "Enter")
+				}
+				minutes, notes := s.view.Title.Minutes, len(s.view.Notebook)
+				if s.view.Instrument != nil || notes != 1 {
+					t.Fatalf("%s by %s ended by %s: not ended, %q", check, how, end, s.view.Notice)
+				}
+				keys(a, "Enter", "Enter")
+				if s.view.Instrument != nil || s.view.Title.Minutes != minutes || len(s.view.Notebook) != notes {
+					t.Errorf("%s by %s ended by %s: Enter made a check again", check, how, end)
+				}
+				a.Handle(widget.Event{Kind: widget.KeyDown, Key: "Tab"})
+				a.Handle(widget.Event{Kind: widget.KeyDown, Key: "Tab", Shift: true})
+				if s.targets.Focus != "check."+check {
+					t.Errorf("%s by %s ended by %s: one on and one back Tab is at %q", check, how, end, s.targets.Focus)
+				}
 			}
 		}
 	}

@@ -27,9 +27,10 @@ func (s *stations) readingKeys() {
 		w := (760 - 6*float64(len(v.Words)-1)) / float64(len(v.Words))
 		for i, a := range v.Words {
 			s.addAct("word."+a.Act.Text, panelChecks, draw.Rect{X: 27 + float64(i)*(w+6), Y: 632, W: w, H: padHeight}, a)
+			s.keys[len(s.keys)-1].do = func() { s.finish(a.Act) }
 		}
 	}
-	s.add("skip", panelWorks, widget.Key{Rect: padRight(3), Label: v.Skip.Label, Letter: s.word("stations.skip_key")}, func() { s.do(v.Skip.Act) })
+	s.add("skip", panelWorks, widget.Key{Rect: padRight(3), Label: v.Skip.Label, Letter: s.word("stations.skip_key")}, func() { s.finish(v.Skip.Act) })
 	if len(v.Needle) > 2 {
 		s.add("turn", panelWorks, widget.Key{Rect: padRight(0), Label: s.word("stations.turn"), Letter: "Space", Chosen: s.turning, Size: 14}, s.turn)
 	}

@@ -131,5 +131,5 @@ func letter(c *draw.Canvas, box draw.Rect, s string, col color.RGBA) {
 
 // Target returns what the key reacts to.
 func (k *Key) Target(id string, panel int) Target {
-	return Target{ID: id, Rect: k.Rect, Key: k.Letter, Panel: panel, Enabled: !k.Off}
+	return Target{ID: id, Rect: k.Rect, Key: k.Letter, Panel: panel, Enabled: !k.Off, Brief: true}
 }

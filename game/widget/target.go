@@ -15,12 +15,18 @@ type Target struct {
 	Key     string // the letter shown on it; empty: none
 	Panel   int    // panels are read one after the other
 	Enabled bool
+	Brief   bool // done with once it is pressed: a letter or a pointer leaves no focus on it
 }
 
 // Targets is everything on a screen that can be pressed, and which of it is in
 // focus. Fill it afresh when the screen changes: focus stays with its id.
+//
+// Enter presses what is in focus, which has a ring, and when nothing is, the key
+// lettered Enter. Tab puts the ring on a key; a letter or a pointer presses a key
+// without it, so that a second Enter does not press that key again.
 type Targets struct {
 	Focus string // id; empty: nothing
+	left  string // where Tab goes on from while nothing is in focus
 	list  []Target
 	dirty bool
 }
@@ -56,12 +62,16 @@ func (t *Targets) InOrder() []Target {
 	return t.list
 }
 
+// Leave takes the focus away; Tab goes on from id.
+func (t *Targets) Leave(id string) { t.Focus, t.left = "", id }
+
 // Step moves the focus to the next target, or the one before for Shift-Tab, and
 // returns its id. It goes round at the ends and passes over what is unavailable.
 func (t *Targets) Step(back bool) string {
 	list := t.InOrder()
 	n := len(list)
-	at := slices.IndexFunc(list, func(x Target) bool { return x.ID == t.Focus })
+	from := cmp.Or(t.Focus, t.left)
+	at := slices.IndexFunc(list, func(x Target) bool { return x.ID == from })
 	step := 1
 	if back {
 		step = n - 1
@@ -141,16 +151,25 @@ func (t *Targets) Handle(e Event) string {
 			}
 		}
 		if x, ok := t.ByKey(e.Key); ok {
-			t.Focus = x.ID
+			t.press(x)
 			return x.ID
 		}
 	case PointerDown:
 		if x, ok := t.Hit(e.At, e.Touch); ok {
-			t.Focus = x.ID
+			t.press(x)
 			if x.Enabled {
 				return x.ID
 			}
 		}
 	}
 	return ""
+}
+
+// press moves the focus to what a letter or a pointer has met.
+func (t *Targets) press(x Target) {
+	if x.Brief && x.Enabled {
+		t.Leave(x.ID)
+		return
+	}
+	t.Focus = x.ID
 }

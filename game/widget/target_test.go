@@ -112,3 +112,36 @@ func TestTargetSizes(t *testing.T) {
 		t.Errorf("a key by mouse is %g high, want 28", got)
 	}
 }
+
+// TestEnterPressesWhatHasTheRing: Tab puts the ring on a key and Enter presses it,
+// as often as it is struck; a key that was pressed by its letter or by a pointer has
+// none, so that Enter is the key lettered so, and Tab goes on from there.
+func TestEnterPressesWhatHasTheRing(t *testing.T) {
+	three := func() *Targets {
+		s := &Targets{}
+		for i, k := range []Key{{Letter: "Q"}, {Letter: "W"}, {Letter: "Enter"}} {
+			k.Rect = rect(100*float64(i), 0, 90, 30)
+			s.Add(k.Target(string(rune('a'+i)), 0))
+		}
+		return s
+	}
+	enter, tab := Event{Kind: KeyDown, Key: "Enter"}, Event{Kind: KeyDown, Key: "Tab"}
+	for name, first := range map[string]Event{"letter": {Kind: KeyDown, Key: "Q"}, "mouse": {Kind: PointerDown, At: draw.Pt{X: 20, Y: 20}}} {
+		s := three()
+		if got := s.Handle(first); got != "a" || s.Focus != "" {
+			t.Errorf("%s pressed %q and left the ring on %q", name, got, s.Focus)
+		}
+		if got := s.Handle(enter); got != "c" {
+			t.Errorf("after a %s Enter pressed %q, want c, which is lettered so", name, got)
+		}
+		s.Handle(first)
+		if s.Handle(tab); s.Focus != "b" {
+			t.Errorf("after a %s on a Tab came to %q, want b", name, s.Focus)
+		}
+		for range 2 {
+			if got := s.Handle(enter); got != "b" {
+				t.Errorf("Enter pressed %q, want b, which has the ring", got)
+			}
+		}
+	}
+}
