@@ -63,15 +63,16 @@ const (
 // job on every machine. A car that cannot stand is thrown away and the next one
 // of the same seed tried; the error is a *[DrawError].
 func (l *Library) Draw(seed uint64, w Wish) (*Job, error) {
-	j, thrown := l.draw(seed, w)
+	j, thrown := l.DrawTelling(seed, w)
 	if j == nil {
 		return nil, &DrawError{seed, thrown}
 	}
 	return j, nil
 }
 
-// draw is Draw that tells why cars were thrown away.
-func (l *Library) draw(seed uint64, w Wish) (j *Job, thrown []string) {
+// DrawTelling is [Library.Draw] that tells why cars were thrown away; there is no
+// job when all were.
+func (l *Library) DrawTelling(seed uint64, w Wish) (j *Job, thrown []string) {
 	if w.Ease == "" {
 		w.Ease = Fair
 	}

@@ -26,7 +26,7 @@ func TestDraw(t *testing.T) {
 	stories := map[string]bool{}
 	for seed := range *draws {
 		ease := Eases[seed%3]
-		j, why := lib.draw(seed, Wish{Ease: ease})
+		j, why := lib.DrawTelling(seed, Wish{Ease: ease})
 		for _, w := range why {
 			thrown[w]++
 		}
@@ -49,7 +49,7 @@ func TestDraw(t *testing.T) {
 		stories[j.Complaint] = true
 		checkDrawn(t, lib, j)
 		if seed%20 == 0 {
-			again, _ := lib.draw(seed, Wish{Ease: ease})
+			again, _ := lib.DrawTelling(seed, Wish{Ease: ease})
 			if a, b := said(j), said(again); a != b {
 				t.Errorf("seed %d drawn again differs:\n%s\n%s", seed, a, b)
 			}
@@ -181,7 +181,7 @@ func TestFirstTruth(t *testing.T) {
 	agree := 0
 	for seed := range uint64(24) {
 		w := Wish{Ease: Eases[seed%3]}
-		j, thrown := lib.draw(seed, w)
+		j, thrown := lib.DrawTelling(seed, w)
 		if j == nil || len(thrown) > 0 {
 			continue
 		}
