@@ -27,6 +27,7 @@ type auditCmd struct {
 	Workers int    `help:"Goroutines; the table is the same for any number. 0 means one a core." placeholder:"N"`
 	Resume  string `help:"File in which what is worked out is kept, and from which it is gone on with." type:"path" placeholder:"FILE"`
 	Seed    uint64 `help:"Seed of all luck." default:"1"`
+	Drawn   int    `help:"Prove no jobs but cars drawn from so many seeds: each is written, loaded and told of truly." placeholder:"N"`
 }
 
 func (a *auditCmd) Run(c *cli) error {
@@ -36,7 +37,7 @@ func (a *auditCmd) Run(c *cli) error {
 }
 
 func (a *auditCmd) run(ctx context.Context, c *cli, out, told io.Writer) error {
-	for name, n := range map[string]int{"sample": a.Sample, "workers": a.Workers} {
+	for name, n := range map[string]int{"sample": a.Sample, "workers": a.Workers, "drawn": a.Drawn} {
 		if n < 0 {
 			return mistaken("--%s %d: want 0 or more", name, n)
 		}
@@ -52,6 +53,9 @@ func (a *auditCmd) run(ctx context.Context, c *cli, out, told io.Writer) error {
 	workers := a.Workers
 	if workers == 0 {
 		workers = runtime.GOMAXPROCS(0)
+	}
+	if a.Drawn != 0 {
+		return a.draw(ctx, lib, workers, out, told)
 	}
 	audited, err := audit.New(lib, words, names, audit.Options{Seed: a.Seed, Workers: workers, Sample: a.Sample})
 	if err != nil {
@@ -84,6 +88,24 @@ func (a *auditCmd) run(ctx context.Context, c *cli, out, told io.Writer) error {
 	return nil
 }
 
+// draw proves cars nobody wrote down.
+func (a *auditCmd) draw(ctx context.Context, lib *scenarios.Library, workers int, out, told io.Writer) error {
+	d, err := audit.Draw(ctx, lib, audit.Options{Seed: a.Seed, Workers: workers}, a.Drawn, progressLines(told, 0))
+	if errors.Is(err, context.Canceled) {
+		return errors.New("the drawing was stopped; nothing of it is kept")
+	}
+	if err != nil {
+		return err
+	}
+	if _, err := fmt.Fprint(out, d); err != nil {
+		return err
+	}
+	if n := d.Failing(); n > 0 {
+		return fmt.Errorf("cars that fail: %d", n)
+	}
+	return nil
+}
+
 // bank is the library with the names of the jobs to be proven: those of the folder,
 // or all.
 func (a *auditCmd) bank(c *cli) (*scenarios.Library, []string, error) {
@@ -111,7 +133,8 @@ func (a *auditCmd) bank(c *cli) (*scenarios.Library, []string, error) {
 	return lib, names, nil
 }
 
-// progressLines tells each step as it begins and, of a long one, how far it is.
+// progressLines tells each step as it begins and, of a long one, how far it is;
+// without jobs there is one step.
 func progressLines(w io.Writer, jobs int) func(audit.Progress) {
 	const every = 10 * time.Second
 	var last audit.Progress
@@ -121,6 +144,10 @@ func progressLines(w io.Writer, jobs int) func(audit.Progress) {
 			return
 		}
 		last, when = p, time.Now()
+		if jobs == 0 {
+			fmt.Fprintf(w, "%s: %.1f %%\n", p.Job, 100*p.Share)
+			return
+		}
 		fmt.Fprintf(w, "job %d of %d, %s: %s %.0f %%\n", p.Number, jobs, p.Job, p.Step, 100*p.Share)
 	}
 }

@@ -30,6 +30,7 @@ func TestBadAudit(t *testing.T) {
 		"odd.yaml:":                           {Dir: broken},
 		"--sample -1: want 0 or more":         {Sample: -1},
 		"--workers -2: want 0 or more":        {Workers: -2},
+		"--drawn -5: want 0 or more":          {Drawn: -5},
 		"cannot be kept":                      {Resume: filepath.Join(empty, "no", "such", "file")},
 	} {
 		err := a.run(t.Context(), &cli{}, &bytes.Buffer{}, &bytes.Buffer{})
@@ -55,6 +56,9 @@ func TestAuditStopped(t *testing.T) {
 	}
 	if !strings.Contains(told.String(), kept+".damaged") {
 		t.Errorf("told %q", told.String())
+	}
+	if err := (&auditCmd{Drawn: 9}).run(ctx, &cli{}, &bytes.Buffer{}, &told); err == nil || !strings.Contains(err.Error(), "the drawing was stopped") {
+		t.Errorf("got %v", err)
 	}
 	if err := (&auditCmd{Sample: 1}).run(ctx, &cli{}, &bytes.Buffer{}, &told); err == nil || !strings.Contains(err.Error(), "with --resume FILE") {
 		t.Errorf("got %v", err)
