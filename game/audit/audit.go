@@ -89,7 +89,10 @@ func revision() string {
 func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, error) {
 	a.progress = progress
 	defer a.keep.Close()
-	unseen, more := a.opt.Unseen/len(a.jobs), a.opt.Unseen%len(a.jobs)
+	var groups []string // of the unseen jobs: each in turn, so that they are of all kinds
+	for all := a.groups(); len(groups) < a.opt.Unseen; {
+		groups = append(groups, all...)
+	}
 	var units []*Unit
 	var cars []string
 	for i, job := range a.jobs {
@@ -100,11 +103,7 @@ func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, erro
 			units = append(units, u)
 			continue
 		}
-		n := unseen
-		if i < more {
-			n++
-		}
-		u, err := a.unit(ctx, job, n, first)
+		u, err := a.unit(ctx, job, groups[a.opt.Unseen*i/len(a.jobs):a.opt.Unseen*(i+1)/len(a.jobs)], first)
 		if ctx.Err() != nil {
 			return nil, ctx.Err()
 		}

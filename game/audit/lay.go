@@ -206,7 +206,7 @@ func (s *stage) play(ctx context.Context, l *learner.Learner, number int) (Resul
 		}
 	}
 	p.ModelBits = full.Final.Bits(s.Truth()...)
-	if err := s.end(p, l, post, belief, due, luck); err != nil {
+	if err := s.end(ctx, p, l, post, belief, due, luck); err != nil {
 		return Result{}, err
 	}
 	m, err := scoring.MarkPlay(p)
@@ -248,7 +248,7 @@ func (s *stage) severity(post *evidence.Posterior, row string) string {
 }
 
 // end is what a learner does about the car and how carefully.
-func (s *stage) end(p *scoring.Play, l *learner.Learner, post *evidence.Posterior, belief []float64, due int, luck *rand.Rand) error {
+func (s *stage) end(ctx context.Context, p *scoring.Play, l *learner.Learner, post *evidence.Posterior, belief []float64, due int, luck *rand.Rand) error {
 	for range due {
 		p.Cautions = append(p.Cautions, scoring.Caution{ID: "caution", Kept: luck.Float64() < cautious+(1-cautious)*l.Skill})
 	}
@@ -258,15 +258,18 @@ func (s *stage) end(p *scoring.Play, l *learner.Learner, post *evidence.Posterio
 		chosen, release = s.Referral(), scoring.ReleaseCarried
 	}
 	for _, row := range rows {
-		cure, err := s.Cure(s.rows[row], s.severity(post, s.rows[row]))
+		cure, err := s.Cure(ctx, s.rows[row], s.severity(post, s.rows[row]))
 		if err != nil {
 			return err
 		}
-		if len(cure) > 0 && slices.Equal(cure, s.Referral()) {
-			chosen, release = cure, scoring.ReleaseCarried
+		if len(cure.Remedies) > 0 && slices.Equal(cure.Remedies, s.Referral()) {
+			chosen, release = cure.Remedies, cure.Release
 			break
 		}
-		for _, id := range cure {
+		if cure.Release != scoring.ReleaseUse {
+			release = cure.Release
+		}
+		for _, id := range cure.Remedies {
 			if !slices.Contains(chosen, id) {
 				chosen = append(slices.Clone(chosen), id)
 			}

@@ -115,9 +115,9 @@ func (r *run) each(ctx context.Context, job, step string, n int, do func(i int) 
 	return nil
 }
 
-// unit works one job of the bank out. unseen is how many jobs nobody wrote down go
-// with it; first tells that it is the first of its car, whose causes are told apart.
-func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen int, first bool) (*Unit, error) {
+// unit works one job of the bank out. unseen are the groups of the jobs nobody wrote
+// down that go with it; first tells that it is the first of its car, whose causes are told apart.
+func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen []string, first bool) (*Unit, error) {
 	u := &Unit{Job: job.ID, Car: job.Car.ID}
 	if err := job.Verify(); err != nil { // the owner must not say what the physics deny
 		return nil, err
@@ -144,8 +144,8 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen int, first bo
 		return nil, err
 	}
 	u.Proper = proper(bank, &u.Bank)
-	for n := range unseen {
-		fc, err := r.fresh(desk, job, n)
+	for n, group := range unseen {
+		fc, err := r.fresh(desk, job, n, group)
 		if err != nil {
 			return nil, err
 		}
@@ -183,15 +183,32 @@ func (r *run) stage(ctx context.Context, c *play.Case, other *stage) (*stage, er
 // freshTries is how many cars that cannot be are thrown away for one that can.
 const freshTries = 20
 
-// fresh makes up the nth unseen job told of as job is.
-func (r *run) fresh(desk *play.Desk, job *scenarios.Job, n int) (*play.Case, error) {
+// groups are the groups of the catalogue that have causes, most causes first.
+func (r *run) groups() []string {
+	count := map[string]int{}
+	for _, c := range r.lib.Causes {
+		count[c.Group]++
+	}
+	var all []string
+	for _, g := range r.lib.Groups {
+		if count[g.ID] > 0 {
+			all = append(all, g.ID)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b string) int { return count[b] - count[a] })
+	return all
+}
+
+// fresh makes up the nth unseen job told of as job is, of a group of causes; empty:
+// of any.
+func (r *run) fresh(desk *play.Desk, job *scenarios.Job, n int, group string) (*play.Case, error) {
 	h := fnv.New64a()
 	h.Write([]byte(job.ID))
 	luck := rand.New(rand.NewPCG(r.opt.Seed^0x6a09e667f3bcc908, h.Sum64()+uint64(n)*0x9e3779b97f4a7c15))
 	var err error
 	for range freshTries {
 		var c *play.Case
-		if c, err = desk.Fresh(job, fmt.Sprintf("%s.%d", job.ID, n), luck); err == nil {
+		if c, err = desk.Fresh(job, fmt.Sprintf("%s.%d", job.ID, n), group, luck); err == nil {
 			return c, nil
 		}
 	}

@@ -36,9 +36,9 @@ type answer struct {
 
 // A cure is what somebody does who believes a row; worked out at most once.
 type cure struct {
-	once   sync.Once
-	chosen []string
-	err    error
+	once sync.Once
+	Cure
+	err error
 }
 
 // Case lays a job out to be played by thousands. Cases of the same car and facts
@@ -65,18 +65,35 @@ func (d *Desk) newCase(job *scenarios.Job, told scenarios.Driven, t *table) (*Ca
 // and severity by the catalogue's weights, the rest from what is believed of such
 // a car, between the points that the table was made from. Its owner tells of it as
 // those of drawn cars do, and its table is the job's with these words heard instead:
-// the job's should be filled, and its owner must have told something. An error says
-// that no such car can be.
-func (d *Desk) Fresh(job *scenarios.Job, id string, r *rand.Rand) (*Case, error) {
+// the job's should be filled, and its owner must have told something. group asks for
+// a cause of one group; empty: of any. An error says that no such car can be.
+func (d *Desk) Fresh(job *scenarios.Job, id, group string, r *rand.Rand) (*Case, error) {
 	t, err := d.table(job)
 	if err != nil {
 		return nil, err
 	}
 	hyps := t.Problem().Hypotheses
-	at, left := 0, r.Float64()
-	for at < len(hyps)-1 && left >= hyps[at].Prior {
-		left -= hyps[at].Prior
-		at++
+	of := func(h *evidence.Hypothesis) bool {
+		return group == "" || d.lib.Cause(h.Cause).Group == group || h.Also.Row != "" && d.lib.Cause(h.Also.Cause).Group == group
+	}
+	at, left := -1, 0.0
+	for i := range hyps {
+		if of(&hyps[i]) {
+			left += hyps[i].Prior
+		}
+	}
+	left *= r.Float64()
+	for i := range hyps {
+		if !of(&hyps[i]) {
+			continue
+		}
+		if at = i; left < hyps[i].Prior {
+			break
+		}
+		left -= hyps[i].Prior
+	}
+	if at < 0 {
+		return nil, fmt.Errorf("no cause is of the group %q", short(group))
 	}
 	b := make([]float64, len(t.Problem().Background))
 	for i := range b {
@@ -171,10 +188,17 @@ func (c *Case) Referral() []string {
 	return nil
 }
 
-// Cure is the least work that mends a car of this kind in which a row is true, as
+// A Cure is what somebody does about a car: remedies, and the use it is given
+// back for.
+type Cure struct {
+	Remedies []string
+	Release  string
+}
+
+// Cure is what loses least on a car of this kind in which a row is true, as
 // somebody chooses it who believes that row at a severity, and the use that is to
-// be expected. It is a referral where nothing else mends.
-func (c *Case) Cure(row, severity string) ([]string, error) {
+// be expected: what the fault has worn meanwhile is part of it.
+func (c *Case) Cure(ctx context.Context, row, severity string) (Cure, error) {
 	key := row + "#" + severity
 	c.mu.Lock()
 	k := c.cures[key]
@@ -183,23 +207,23 @@ func (c *Case) Cure(row, severity string) ([]string, error) {
 		c.cures[key] = k
 	}
 	c.mu.Unlock()
-	k.once.Do(func() { k.chosen, k.err = c.cure(row, severity) })
-	return k.chosen, k.err
+	k.once.Do(func() { k.Cure, k.err = c.cure(ctx, row, severity) })
+	return k.Cure, k.err
 }
 
-func (c *Case) cure(row, severity string) ([]string, error) {
+func (c *Case) cure(ctx context.Context, row, severity string) (Cure, error) {
 	d := c.s.desk
 	id, at, _ := strings.Cut(row, "@")
 	cause := d.lib.Cause(id)
 	if cause == nil {
-		return nil, fmt.Errorf("there is no cause %q", short(id))
+		return Cure{}, fmt.Errorf("there is no cause %q", short(id))
 	}
 	bad := cause.Severity(severity)
 	if bad == nil {
-		return nil, fmt.Errorf("%s has no severity %q", id, short(severity))
+		return Cure{}, fmt.Errorf("%s has no severity %q", id, short(severity))
 	}
 	if cause.Healthy && len(bad.Start)+len(bad.End) == 0 {
-		return nil, nil
+		return Cure{Release: scoring.ReleaseUse}, nil
 	}
 	job := *c.s.job
 	job.ID, job.Driven, job.Claims = row, scenarios.Vary(c.told, nil), nil
@@ -207,33 +231,11 @@ func (c *Case) cure(row, severity string) ([]string, error) {
 	s := &Session{desk: d, words: d.words, job: &job}
 	var err error
 	if s.found, err = buildWorld(job.Car, job.Driven, job.Faults); err != nil {
-		return nil, err
+		return Cure{}, err
 	}
-	return s.leastMending(), nil
-}
-
-// leastMending is the least work [min worth] that leaves no part faulty; the
-// referral when none does.
-func (s *Session) leastMending() []string {
-	var best, refer []string
-	least := 0.0
-	for _, set := range s.candidates() {
-		minutes, parts, refers := s.price(set)
-		switch {
-		case refers:
-			if len(set) == 1 {
-				refer = set
-			}
-			continue
-		case best != nil && minutes+parts >= least:
-			continue
-		}
-		if ok, err := s.mended(set); ok && err == nil {
-			best, least = append([]string{}, set...), minutes+parts
-		}
+	w, err := s.scales(ctx, nil)
+	if err != nil {
+		return Cure{}, err
 	}
-	if best == nil {
-		return refer
-	}
-	return best
+	return Cure{w.set, w.best.Release}, nil
 }

@@ -57,14 +57,15 @@ func TestCures(t *testing.T) {
 		"joint_weeping@rear_left#damp": {"renew_joint@rear_left"},
 	} {
 		row, severity, _ := strings.Cut(id, "#")
-		if got, err := c.Cure(row, severity); err != nil || !slices.Equal(got, want) {
-			t.Errorf("%s: %v, %v; want %v", id, got, err, want)
+		got, err := c.Cure(t.Context(), row, severity)
+		if err != nil || !slices.Equal(got.Remedies, want) || got.Release != scoring.ReleaseUse {
+			t.Errorf("%s: %v, %v; want %v and given back for use", id, got, err, want)
 		}
 	}
-	if _, err := c.Cure("bad_luck@car", "heavy"); err == nil {
+	if _, err := c.Cure(t.Context(), "bad_luck@car", "heavy"); err == nil {
 		t.Error("a cause that is not there has a cure")
 	}
-	if _, err := c.Cure("pins_dry@front_left", "no_such"); err == nil {
+	if _, err := c.Cure(t.Context(), "pins_dry@front_left", "no_such"); err == nil {
 		t.Error("a severity that is not there has a cure")
 	}
 }
@@ -79,12 +80,12 @@ func TestCaseDecides(t *testing.T) {
 	if err := c.Weigh(t.Context()); err != nil {
 		t.Fatal(err)
 	}
-	cure, err := c.Cure(c.Truth()[0], c.s.job.Faults[0].Severity.ID)
+	cure, err := c.Cure(t.Context(), c.Truth()[0], c.s.job.Faults[0].Severity.ID)
 	if err != nil {
 		t.Fatal(err)
 	}
 	var cured, left, weighed scoring.Play
-	if err := c.Decide(&cured, cure, scoring.ReleaseUse, true); err != nil {
+	if err := c.Decide(&cured, cure.Remedies, cure.Release, true); err != nil {
 		t.Fatal(err)
 	}
 	if err := c.Decide(&left, nil, scoring.ReleaseUse, false); err != nil {
@@ -121,7 +122,7 @@ func TestFresh(t *testing.T) {
 		}
 	}
 	for range n {
-		f, err := d.Fresh(job, "x", luck)
+		f, err := d.Fresh(job, "x", "", luck)
 		if err != nil {
 			continue // no such car
 		}
@@ -141,8 +142,17 @@ func TestFresh(t *testing.T) {
 	if dev := 4 * math.Sqrt(n*prior*(1-prior)); math.Abs(float64(sound)-n*prior) > dev {
 		t.Errorf("%d of %d are sound, want %.0f ± %.0f", sound, n, n*prior, dev)
 	}
-	a, _ := d.Fresh(job, "x", rand.New(rand.NewPCG(5, 5)))
-	b, _ := d.Fresh(job, "x", rand.New(rand.NewPCG(5, 5)))
+	for range 20 {
+		f, err := d.Fresh(job, "x", "hub", luck)
+		if err == nil && d.lib.Cause(f.s.job.Faults[0].Cause.ID).Group != "hub" {
+			t.Errorf("%s is not of the group asked for", f.ID())
+		}
+	}
+	if _, err := d.Fresh(job, "x", "wings", luck); err == nil || !strings.Contains(err.Error(), "wings") {
+		t.Errorf("a group that is not there: %v", err)
+	}
+	a, _ := d.Fresh(job, "x", "", rand.New(rand.NewPCG(5, 5)))
+	b, _ := d.Fresh(job, "x", "", rand.New(rand.NewPCG(5, 5)))
 	if a == nil || b == nil || a.ID() != b.ID() || a.s.job.Driven != b.s.job.Driven {
 		t.Error("the same luck makes other cars")
 	}

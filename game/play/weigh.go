@@ -101,7 +101,8 @@ type scales struct {
 	sound bool
 	work  float64 // [min worth] of the cheapest mending
 	best  scoring.Choice
-	name  string // of the best
+	set   []string // remedies of the best
+	name  string   // of the best
 }
 
 // scales drives the car on as it came and as those candidates would leave it that
@@ -124,6 +125,7 @@ func (s *Session) scales(ctx context.Context, extra []string) (*scales, error) {
 	w.work, done = s.cheapestMending(sets)
 	var choices []scoring.Choice
 	var names []string
+	var chosen [][]string
 	list, err := s.consider(ctx, w.all, sets, done, w.work, w.sound)
 	if err != nil {
 		return nil, err
@@ -133,11 +135,11 @@ func (s *Session) scales(ctx context.Context, extra []string) (*scales, error) {
 			continue
 		}
 		for _, c := range s.choices(&list[i], w.sound) {
-			choices, names = append(choices, c), append(names, choiceID(list[i].set, c.Release))
+			choices, names, chosen = append(choices, c), append(names, choiceID(list[i].set, c.Release)), append(chosen, list[i].set)
 		}
 	}
 	if best, _ := scoring.Decide(choices); best >= 0 {
-		w.best, w.name = choices[best], names[best]
+		w.best, w.name, w.set = choices[best], names[best], chosen[best]
 	}
 	return w, nil
 }

@@ -83,17 +83,28 @@ func (c *counter) made() []inspect.Instance {
 
 func (c *counter) spent() float64 { return c.prices.Minutes(c.problem, c.made()) }
 
-// open lists the checks that were not made, fit into the minutes left [min] and
-// for which all that must come before has been done, with what each costs.
-func (c *counter) open(left float64) (checks []int, cost []float64) {
+// fit lists the checks that were not made and fit into the minutes left [min], with
+// what each costs.
+func (c *counter) fit(left float64) (checks []int, cost []float64) {
 	made := c.made()
 	was := c.prices.Minutes(c.problem, made)
 	for i, inst := range c.problem.Checks {
-		if c.has(i) || !c.ready(i) {
+		if c.has(i) {
 			continue
 		}
 		if m := c.prices.Minutes(c.problem, append(made, inst)) - was; m <= left {
 			checks, cost = append(checks, i), append(cost, m)
+		}
+	}
+	return checks, cost
+}
+
+// open is what fits and for which all that must come before has been done.
+func (c *counter) open(left float64) (checks []int, cost []float64) {
+	all, costs := c.fit(left)
+	for k, i := range all {
+		if c.ready(i) {
+			checks, cost = append(checks, i), append(cost, costs[k])
 		}
 	}
 	return checks, cost
@@ -111,28 +122,44 @@ func (c *counter) has(check int) bool {
 // ready tells that of each group that must come before a check one was made.
 func (c *counter) ready(check int) bool {
 	for _, group := range c.prices.Checks[check].After {
-		any := false
-		for _, g := range group {
-			any = any || c.has(g)
-		}
-		if !any {
+		if !c.any(group) {
 			return false
 		}
 	}
 	return true
 }
 
+// any tells that one of these checks was made.
+func (c *counter) any(group []int) bool {
+	for _, g := range group {
+		if c.has(g) {
+			return true
+		}
+	}
+	return false
+}
+
 // ownLooks is how many checks somebody makes first of those that their idea is
 // about; assumed.
 const ownLooks = 3
 
-// own is a check that somebody's idea is about, drawn blindly of those.
+// own is a check that somebody's idea is about, drawn blindly of those, or what must
+// be made before it.
 func (c *counter) own(left float64, holds string, luck *rand.Rand) (inspect.Instance, bool) {
 	idea, ok := Misconceived(holds)
-	if !ok || len(c.readings) >= ownLooks {
+	if !ok {
 		return inspect.Instance{}, false
 	}
-	checks, _ := c.open(left)
+	looks := 0
+	for _, r := range c.readings {
+		if idea.About(r.Check.Check) {
+			looks++
+		}
+	}
+	if looks >= ownLooks {
+		return inspect.Instance{}, false
+	}
+	checks, _ := c.fit(left)
 	var about []int
 	for _, i := range checks {
 		if idea.About(c.problem.Checks[i].Check) {
@@ -142,7 +169,19 @@ func (c *counter) own(left float64, holds string, luck *rand.Rand) (inspect.Inst
 	if len(about) == 0 {
 		return inspect.Instance{}, false
 	}
-	return c.problem.Checks[about[luck.IntN(len(about))]], true
+	i := about[luck.IntN(len(about))]
+	for _, group := range c.prices.Checks[i].After {
+		if c.any(group) {
+			continue
+		}
+		for _, g := range group {
+			if find(checks, g) >= 0 {
+				return c.problem.Checks[g], true
+			}
+		}
+		return inspect.Instance{}, false
+	}
+	return c.problem.Checks[i], true
 }
 
 // first is the first check of the list; with a table, the one that tells most a
