@@ -1,41 +1,73 @@
 package evidence
 
-import "slices"
+import (
+	"slices"
+	"sync"
+)
 
-// columns are the fits of a table by check: what is wanted when one check is
-// judged under every hypothesis lies side by side, not in 330 places.
+// columns are the fits of a table by check.
 type columns struct {
 	rows  []*tableRow // of which they are
 	check []column
 }
 
+// A column is the fits of one check, equal ones once: most faults do not show at
+// most checks, so there are fewer kinds of fit than hypotheses.
 type column struct {
-	have, ok       []bool // by hypothesis
-	mean, residual []float64
-	slope          []float64 // [hypothesis][coordinate], row by row
+	made sync.Once
+	of   []int32 // by hypothesis: its kind; −1: not computed
+	kind []kind
 }
 
-// columnsOf gathers rows, or finds what was gathered of the same ones last.
+// A kind is a [Fit] that tells apart from others by ==.
+type kind struct {
+	ok             bool
+	mean, residual float64
+	slope          [MaxBackground]float64
+}
+
+// steady tells that it does not move with the background.
+func (k *kind) steady() bool { return k.slope == [MaxBackground]float64{} }
+
+// columnsOf are those of rows, the ones wanted last if they were of the same.
 func (t *Table) columnsOf(rows []*tableRow) *columns {
 	if last := t.columns.Load(); last != nil && slices.Equal(last.rows, rows) {
 		return last
 	}
-	n, k := len(rows), len(t.problem.Background)
 	all := &columns{rows: slices.Clone(rows), check: make([]column, len(t.checks))}
-	for c := range all.check {
-		col := column{make([]bool, n), make([]bool, n), make([]float64, n), make([]float64, n), make([]float64, n*k)}
-		for h, row := range rows {
-			if row == nil || !row.have[c] {
-				continue
-			}
-			f := &row.fits[c]
-			col.have[h], col.ok[h], col.mean[h], col.residual[h] = true, f.OK, f.Mean, f.Residual
-			copy(col.slope[h*k:(h+1)*k], f.Slope)
-		}
-		all.check[c] = col
-	}
 	t.columns.Store(all)
 	return all
+}
+
+// column is the fits of a check under the hypotheses of p.
+func (p *Posterior) column(c int) *column {
+	if p.columns == nil {
+		p.columns = p.t.columnsOf(p.rows)
+	}
+	col := &p.columns.check[c]
+	col.made.Do(func() { col.gather(p.columns.rows, c) })
+	return col
+}
+
+func (col *column) gather(rows []*tableRow, c int) {
+	col.of = make([]int32, len(rows))
+	seen := map[kind]int32{}
+	for h, row := range rows {
+		if row == nil || !row.have[c] {
+			col.of[h] = -1
+			continue
+		}
+		f := &row.fits[c]
+		k := kind{ok: f.OK, mean: f.Mean, residual: f.Residual}
+		copy(k.slope[:], f.Slope)
+		at, known := seen[k]
+		if !known {
+			at = int32(len(col.kind))
+			seen[k] = at
+			col.kind = append(col.kind, k)
+		}
+		col.of[h] = at
+	}
 }
 
 // along is mean and variance [unit, unit²] of the check turned to under a

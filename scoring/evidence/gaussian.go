@@ -56,27 +56,40 @@ func (g *gaussian) along(a *ray) (mean, variance float64) {
 }
 
 // learn replaces g by the normal density with the same mean and covariance as
-// g·L(a·x), where d1 and d2 are the derivatives of ln ∫g·L by the mean of a·x:
+// g·L(a·x), a the ray, where d1 and d2 are the derivatives of ln ∫g·L by the mean of a·x:
 //
 //	mean' = mean + V·a·d1        V' = V + (V·a)(V·a)ᵀ·d2
 //
-// These moments are exact for any L. shift is room for one vector.
-func (g *gaussian) learn(a *ray, d1, d2 float64, shift []float64) {
-	n := len(g.mean)
-	for i := range n {
-		s := 0.0
-		for k, j := range a.at {
-			s += float64(a.coef[k] * g.at(i, j))
-		}
-		shift[i] = s
+// These moments are exact for any L. Most readings have to do with few coordinates:
+// the others stay as they are.
+func (l *lesson) learn(g *gaussian, d1, d2 float64) {
+	a, n := &l.ray, len(g.mean)
+	if cap(l.shift) < n {
+		l.shift, l.moved = make([]float64, n+8), make([]int, n+8)
 	}
-	at := 0
-	for i := range n {
+	shift := l.shift[:n]
+	clear(shift)
+	for k, j := range a.at {
+		coef, row := a.coef[k], g.cov[j*(j+1)/2:]
+		for i := range j + 1 {
+			shift[i] += float64(coef * row[i])
+		}
+		for i, at := j+1, (j+1)*(j+2)/2+j; i < n; i++ {
+			shift[i] += float64(coef * g.cov[at])
+			at += i + 1
+		}
+	}
+	moved := l.moved[:0]
+	for i, s := range shift {
+		if s != 0 {
+			moved = append(moved, i)
+		}
+	}
+	for k, i := range moved {
 		g.mean[i] += float64(shift[i] * d1)
-		si := shift[i] * d2
-		for j := range i + 1 {
-			g.cov[at] += float64(si * shift[j])
-			at++
+		si, row := shift[i]*d2, g.cov[i*(i+1)/2:]
+		for _, j := range moved[:k+1] {
+			row[j] += float64(si * shift[j])
 		}
 	}
 }

@@ -8,6 +8,7 @@ import "evenwear/physics/inspect"
 // with the hypothesis make "both true" and "both slips" lie far apart.
 type mixture struct {
 	part []part
+	logL float64 // ln P(readings | h)
 }
 
 type part struct {
@@ -26,10 +27,13 @@ func (x *mixture) grow(variance float64) {
 	}
 }
 
-func (x *mixture) clone() mixture {
-	c := mixture{part: make([]part, len(x.part))}
+func (x *mixture) clone() mixture { return x.cloneInto(&[]gaussian{}) }
+
+// cloneInto is clone in room that is spare, if there is any.
+func (x *mixture) cloneInto(spare *[]gaussian) mixture {
+	c := mixture{part: make([]part, len(x.part)), logL: x.logL}
 	for i := range x.part {
-		c.part[i] = part{x.part[i].weight, x.part[i].g.clone()}
+		c.part[i] = part{x.part[i].weight, x.part[i].g.cloneInto(spare)}
 	}
 	return c
 }
@@ -86,21 +90,56 @@ type branch struct {
 	d1, d2 float64
 }
 
-// learn takes a display of m whose truth is a·x + offset with further variance
-// extra. What it needs no more it leaves in spare, and takes from there first.
-func (x *mixture) learn(m *inspect.Meter, display int64, a *ray, offset, extra float64, shift []float64, spare *[]gaussian) {
+// A lesson is one reading about to be worked into every hypothesis.
+type lesson struct {
+	m       *inspect.Meter
+	display int64
+	sure    float64 // [1] chance that it is no slip
+	slip    float64 // ln of the chance that a slip shows it
+	ray     ray     // how the hypothesis at hand depends on the coordinates
+	last    told
+	shift   []float64  // room for one vector
+	moved   []int      // room for its coordinates that are not 0
+	spare   []gaussian // room of histories that were dropped
+}
+
+// told is what the display tells of a truth of mean mu and variance v; hypotheses
+// under which a check looks alike ask for the same in turn.
+type told struct {
+	mu, v  float64
+	weight float64 // ln of the chance that it is shown and no slip
+	d1, d2 float64
+}
+
+func (l *lesson) open(m *inspect.Meter, display int64) {
+	l.m, l.display = m, display
+	l.sure, l.slip = max(leastProb, 1-m.Slip), 0
+	if m.Slip > 0 {
+		l.slip = log(m.Slip / float64(m.Cells()))
+	}
+	l.last = told{v: -1} // of nothing yet
+}
+
+func (l *lesson) tells(mu, v float64) *told {
+	if l.last.mu != mu || l.last.v != v {
+		p, d1, d2 := chance(l.m, l.display, mu, v)
+		l.last = told{mu, v, log(float64(l.sure * p)), d1, d2}
+	}
+	return &l.last
+}
+
+// learn takes the reading of l, whose truth is its ray times x, + offset, with
+// further variance extra. What it needs no more it leaves spare, and takes from
+// there first.
+func (x *mixture) learn(l *lesson, offset, extra float64) {
 	var room [2 * mostParts]branch
 	all := room[:0]
-	sure, slips := max(leastProb, 1-m.Slip), 0.0
-	if m.Slip > 0 {
-		slips = log(m.Slip / float64(m.Cells()))
-	}
 	for i := range x.part {
-		mean, variance := x.part[i].g.along(a)
-		p, d1, d2 := chance(m, display, mean+offset, variance+extra)
-		all = append(all, branch{from: i, weight: x.part[i].weight + log(float64(sure*p)), d1: d1, d2: d2})
-		if m.Slip > 0 {
-			all = append(all, branch{from: i, slip: true, weight: x.part[i].weight + slips})
+		mean, variance := x.part[i].g.along(&l.ray)
+		t := l.tells(mean+offset, variance+extra)
+		all = append(all, branch{from: i, weight: x.part[i].weight + t.weight, d1: t.d1, d2: t.d2})
+		if l.m.Slip > 0 {
+			all = append(all, branch{from: i, slip: true, weight: x.part[i].weight + l.slip})
 		}
 	}
 	for i := range all { // likeliest first, equals as they came
@@ -124,18 +163,18 @@ func (x *mixture) learn(m *inspect.Meter, display int64, a *ray, offset, extra f
 	for i, b := range all {
 		g := x.part[b.from].g
 		if needed(all[i+1:], b.from) {
-			g = g.cloneInto(spare)
+			g = g.cloneInto(&l.spare)
 		} else {
 			goesOn[b.from] = true
 		}
 		if !b.slip {
-			g.learn(a, b.d1, b.d2, shift)
+			l.learn(&g, b.d1, b.d2)
 		}
 		next[i] = part{b.weight + lift, g}
 	}
 	for i := range x.part {
 		if !goesOn[i] {
-			*spare = append(*spare, x.part[i].g)
+			l.spare = append(l.spare, x.part[i].g)
 		}
 	}
 	x.part = append(x.part[:0], next[:n]...)

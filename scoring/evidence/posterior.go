@@ -21,8 +21,11 @@ type Posterior struct {
 	rows     []*tableRow // as the table stood when the posterior was begun
 	missing  float64     // [1] prior mass of hypotheses not computed: it stays as it is
 	logL     []float64
-	state    []mixture
-	biasOf   []string // instruments with a bias coordinate
+	group    []int     // by hypothesis: those that have seen every reading alike share a state; −1: not computed
+	state    []mixture // by group
+	first    []int     // by group: the first of its hypotheses
+	coords   int       // coordinates of a state
+	biasOf   []string  // instruments with a bias coordinate
 	biasAt   []int
 	fitOf    []int // checks that were repeated: their fit error has a coordinate
 	fitAt    []int
@@ -34,19 +37,17 @@ type Posterior struct {
 	at       *node     // after these readings; nil without a memory
 	unknown  int       // readings a live hypothesis has no answer for
 
-	ray     ray
 	aimed   aimed
 	columns *columns    // of rows, made when first wanted
-	joint   []*gaussian // what is known of each hypothesis by its moments, made when first wanted; see whole
-	shift   []float64
-	spare   []gaussian // room of histories that were dropped
+	joint   []*gaussian // by group: what is known of it by its moments, made when first wanted; see whole
+	lesson  lesson
 }
 
 // Posterior begins with the prior over what the table holds now and what the owner
 // told, and takes the readings in their order.
 func (t *Table) Posterior(readings []Reading) (*Posterior, error) {
 	n := len(t.rows)
-	p := &Posterior{t: t, rows: make([]*tableRow, n), logL: make([]float64, n), state: make([]mixture, n), from: make([]float64, n), prob: make([]float64, n)}
+	p := &Posterior{t: t, rows: make([]*tableRow, n), logL: make([]float64, n), group: make([]int, n), from: make([]float64, n), prob: make([]float64, n)}
 	for h := range n {
 		p.from[h] = log(t.problem.Hypotheses[h].Prior)
 		p.rows[h] = t.rows[h].Load()
@@ -75,22 +76,30 @@ func (t *Table) Posterior(readings []Reading) (*Posterior, error) {
 
 // begin forgets every reading but not which checks were repeated.
 func (p *Posterior) begin() {
-	k := len(p.t.problem.Background)
-	p.shift = make([]float64, k, k+8)
+	p.coords = len(p.t.problem.Background)
 	p.biasOf, p.biasAt, p.fitAt, p.unknown = nil, nil, nil, 0
+	p.state, p.first = nil, nil
 	for h, row := range p.rows {
 		p.logL[h] = 0
-		p.state[h] = mixture{}
-		if row == nil {
+		switch {
+		case row == nil:
+			p.group[h] = -1
 			continue
+		case len(p.state) == 0:
+			p.state, p.first = []mixture{{part: make([]part, 1)}}, []int{h}
 		}
-		p.state[h].part = make([]part, 1)
-		for range k {
-			p.state[h].grow(1)
+		p.group[h] = 0
+	}
+	for range p.coords {
+		for g := range p.state {
+			p.state[g].grow(1)
 		}
 	}
 	for _, c := range p.fitOf {
-		p.fitAt = append(p.fitAt, len(p.shift))
+		p.part(p.column(c))
+	}
+	for _, c := range p.fitOf {
+		p.fitAt = append(p.fitAt, p.coords)
 		p.grow(func(h int) float64 { return p.rows[h].fits[c].Residual })
 	}
 }
@@ -103,12 +112,12 @@ func (p *Posterior) Clone() *Posterior {
 	q.readings = append([]Reading(nil), p.readings...)
 	q.biasOf, q.biasAt = append([]string(nil), p.biasOf...), append([]int(nil), p.biasAt...)
 	q.fitOf, q.fitAt = append([]int(nil), p.fitOf...), append([]int(nil), p.fitAt...)
+	q.group, q.first = append([]int(nil), p.group...), append([]int(nil), p.first...)
 	q.state = make([]mixture, len(p.state))
-	for h := range p.state {
-		q.state[h] = p.state[h].clone()
+	for g := range p.state {
+		q.state[g] = p.state[g].clone()
 	}
-	q.ray, q.joint, q.spare = ray{}, nil, nil
-	q.shift = make([]float64, len(p.shift))
+	q.joint, q.lesson = nil, lesson{}
 	return &q
 }
 
@@ -154,40 +163,70 @@ func (p *Posterior) take(r Reading) {
 	m := &p.t.checks[c].Meter
 	if m.Bias > 0 && find(p.biasOf, m.Instrument) < 0 {
 		p.biasOf = append(p.biasOf, m.Instrument)
-		p.biasAt = append(p.biasAt, len(p.shift))
+		p.biasAt = append(p.biasAt, p.coords)
 		p.grow(func(int) float64 { return 1 })
 	}
 	p.joint = nil
 	p.aimAt(c, m)
+	p.part(p.column(c))
+	p.lesson.open(m, r.Display)
 	flat := log(1 / float64(m.Cells()))
 	unknown := false
-	for h, row := range p.rows {
-		if row == nil {
-			continue
-		}
-		f := &row.fits[c]
-		if !f.OK { // no answer to compare with: any display is as likely as another
-			for i := range p.state[h].part {
-				p.state[h].part[i].weight += flat
+	for g := range p.state {
+		f, x := &p.rows[p.first[g]].fits[c], &p.state[g]
+		if f.OK {
+			extra := p.aim(f, &p.lesson.ray)
+			x.learn(&p.lesson, f.Mean, extra)
+		} else { // no answer to compare with: any display is as likely as another
+			for i := range x.part {
+				x.part[i].weight += flat
 			}
 			unknown = true
-		} else {
-			extra := p.aim(f)
-			p.state[h].learn(m, r.Display, &p.ray, f.Mean, extra, p.shift, &p.spare)
 		}
-		p.logL[h] = p.state[h].evidence()
+		x.logL = x.evidence()
+	}
+	for h, g := range p.group {
+		if g >= 0 {
+			p.logL[h] = p.state[g].logL
+		}
 	}
 	if unknown {
 		p.unknown++
 	}
 }
 
-func (p *Posterior) grow(variance func(h int) float64) {
-	p.shift = append(p.shift, 0)
-	for h, row := range p.rows {
-		if row != nil {
-			p.state[h].grow(variance(h))
+// part splits the groups so that all of one have the same fit at a check.
+func (p *Posterior) part(col *column) {
+	type side struct {
+		group int
+		kind  int32
+	}
+	sides := map[side]int{}
+	kept := make([]bool, len(p.state))
+	for h, g := range p.group {
+		if g < 0 {
+			continue
 		}
+		s := side{g, col.of[h]}
+		to, known := sides[s]
+		if !known {
+			to = g
+			if kept[g] { // its first hypothesis keeps the state
+				to = len(p.state)
+				p.state = append(p.state, p.state[g].cloneInto(&p.lesson.spare))
+				p.first = append(p.first, h)
+			}
+			kept[g], sides[s] = true, to
+		}
+		p.group[h] = to
+	}
+}
+
+// grow adds a coordinate whose variance is told of a hypothesis of each group.
+func (p *Posterior) grow(variance func(h int) float64) {
+	p.coords++
+	for g, h := range p.first {
+		p.state[g].grow(variance(h))
 	}
 }
 
@@ -217,35 +256,35 @@ func (p *Posterior) aimAt(c int, m *inspect.Meter) {
 
 // aim sets the ray to how the check turned to depends on the coordinates and
 // returns the variance [unit²] that no coordinate carries.
-func (p *Posterior) aim(f *Fit) (extra float64) {
+func (p *Posterior) aim(f *Fit, a *ray) (extra float64) {
 	extra = p.aimed.extra
-	p.ray.reset()
+	a.reset()
 	for k, s := range f.Slope {
 		if s != 0 {
-			p.ray.add(k, s)
+			a.add(k, s)
 		}
 	}
 	if p.aimed.biasAt >= 0 {
-		p.ray.add(p.aimed.biasAt, p.aimed.bias)
+		a.add(p.aimed.biasAt, p.aimed.bias)
 	}
 	if p.aimed.fitAt >= 0 {
-		p.ray.add(p.aimed.fitAt, 1)
+		a.add(p.aimed.fitAt, 1)
 	} else {
 		extra += f.Residual
 	}
 	return extra
 }
 
-// whole is the density of a hypothesis by its mean and covariance: along any ray it
+// whole is the density of a group by its mean and covariance: along any ray it
 // has the moments of its mixture. It is good until the next reading.
-func (p *Posterior) whole(h int) *gaussian {
+func (p *Posterior) whole(group int) *gaussian {
 	if p.joint == nil {
 		p.joint = make([]*gaussian, len(p.state))
 	}
-	if p.joint[h] == nil {
-		p.joint[h] = p.state[h].moments()
+	if p.joint[group] == nil {
+		p.joint[group] = p.state[group].moments()
 	}
-	return p.joint[h]
+	return p.joint[group]
 }
 
 func find[T comparable](all []T, one T) int {

@@ -2,96 +2,109 @@ package evidence
 
 import (
 	"math"
-	"sort"
-)
 
-// liveMass is the posterior mass whose hypotheses are looked at when a check
-// is judged beforehand; at most liveMost of them. A hypothesis left out of mass
-// δ changes an information by at most δ·log₂(rows) + the entropy of (δ, 1 − δ) bits.
-const (
-	liveMass = 0.999
-	liveMost = 256
+	"evenwear/physics/inspect"
 )
-
-// live returns the fewest hypotheses that hold liveMass of what is computed,
-// likeliest first, ties in the order of the problem, with their probabilities
-// scaled to sum to 1, and the mass left out.
-func (p *Posterior) live() (hyps []int, prob []float64, left float64) {
-	for h, row := range p.rows {
-		if row != nil && p.prob[h] > 0 {
-			hyps = append(hyps, h)
-		}
-	}
-	sort.SliceStable(hyps, func(a, b int) bool { return p.prob[hyps[a]] > p.prob[hyps[b]] })
-	total := 1 - p.missing
-	sum := 0.0
-	for n, h := range hyps {
-		if n == liveMost || sum >= liveMass*total {
-			hyps = hyps[:n]
-			break
-		}
-		sum += p.prob[h]
-	}
-	prob = make([]float64, len(hyps))
-	for n, h := range hyps {
-		prob[n] = p.prob[h] / sum
-	}
-	return hyps, prob, max(0, total-sum)
-}
 
 // maxBins is the greatest number of bins a meter's displays are gathered into
 // before they are summed over. Gathering can only hide information, never make it.
 const maxBins = 40
 
-// A forecast is what one check would show: for each live hypothesis the
-// probability of each bin of displays.
+// A forecast is what one check would show. Live hypotheses under which it looks
+// alike share an outlook.
 type forecast struct {
-	bins int
-	p    []float64 // [hypothesis][bin], row by row
+	of      []int32 // by live hypothesis: its outlook
+	outlook []outlook
+	bins    int
+	slip    float64   // [1] chance that a slip lands in a bin
+	p       []float64 // [outlook][bin], row by row
+	head    []int32   // room: by kind or group: 1 + where its list of outlooks begins
 }
 
-// forecast fills f for check c. It returns false when the check has no computed
-// answer for a live hypothesis.
-func (p *Posterior) forecast(c int, hyps []int, f *forecast) bool {
-	m := &p.t.checks[c].Meter
-	n := len(hyps)
-	var room [2 * liveMost]float64
-	mean, dev := room[:n], room[liveMost:liveMost+n]
-	low, high := math.Inf(1), math.Inf(-1)
-	p.aimAt(c, m)
-	if p.columns == nil {
-		p.columns = p.t.columnsOf(p.rows)
-	}
-	col, k := &p.columns.check[c], len(p.t.problem.Background)
-	for i, h := range hyps {
-		if !col.have[h] {
+// An outlook is what a check would show under some hypotheses.
+type outlook struct {
+	mean, dev float64 // [unit] of what stands before the meter; a NaN: no answer
+	share     float64 // [1] probability of the hypotheses
+	group     int32   // what is known of the coordinates; −1: it does not matter
+	kind      int32   // of fit
+	next      int32   // another of the same group or kind; −1: none
+	from, to  int16   // bins that no slip is needed for
+}
+
+// aim turns f to check c: outlooks, but no bins yet. It returns false when the
+// check has no computed answer for a live hypothesis.
+func (s *scout) aim(c int, f *forecast) bool {
+	p := s.p
+	col := p.column(c)
+	p.aimAt(c, &p.t.checks[c].Meter)
+	loose := p.aimed.biasAt < 0 && p.aimed.fitAt < 0 // of all coordinates but the background
+	// Outlooks of one kind, or of one group, whichever are more, are a list.
+	byKind := len(p.state) <= len(col.kind)
+	f.head = append(f.head[:0], make([]int32, max(len(p.state), len(col.kind)))...)
+	f.of, f.outlook = f.of[:0], f.outlook[:0]
+	for i, h := range s.hyps {
+		k, g := col.of[h], s.group[i]
+		if k < 0 {
 			return false
 		}
-		if !col.ok[h] {
-			mean[i], dev[i] = math.NaN(), 0
-			continue
+		fit := &col.kind[k]
+		if loose && fit.steady() || !fit.ok {
+			g = -1
 		}
-		mu, v := p.aimed.along(p.whole(h), col.slope[h*k:(h+1)*k])
-		extra := p.aimed.extra
-		if p.aimed.fitAt < 0 {
-			extra += col.residual[h]
+		head := &f.head[k]
+		if !byKind && g >= 0 {
+			head = &f.head[g]
 		}
-		mean[i], dev[i] = mu+col.mean[h], math.Sqrt(max(v+extra, leastVariance))
-		low, high = min(low, mean[i]-float64(4*dev[i])), max(high, mean[i]+float64(4*dev[i]))
+		at := *head - 1
+		for at >= 0 && (f.outlook[at].kind != k || f.outlook[at].group != g) {
+			at = f.outlook[at].next
+		}
+		if at < 0 {
+			at = int32(len(f.outlook))
+			o := outlook{group: g, kind: k, next: *head - 1}
+			p.look(fit, &o)
+			f.outlook = append(f.outlook, o)
+			*head = at + 1
+		}
+		f.outlook[at].share += s.prob[i]
+		f.of = append(f.of, at)
+	}
+	return true
+}
+
+// look fills in what stands before the meter of the check turned to.
+func (p *Posterior) look(fit *kind, o *outlook) {
+	if !fit.ok {
+		o.mean = math.NaN()
+		return
+	}
+	mean, variance, extra := 0.0, 0.0, p.aimed.extra
+	if o.group >= 0 {
+		mean, variance = p.aimed.along(p.whole(int(o.group)), fit.slope[:len(p.t.problem.Background)])
+	}
+	if p.aimed.fitAt < 0 {
+		extra += fit.residual
+	}
+	o.mean, o.dev = mean+fit.mean, math.Sqrt(max(variance+extra, leastVariance))
+}
+
+// bin spreads the outlooks over bins of the meter's displays.
+func (f *forecast) bin(m *inspect.Meter) {
+	low, high := math.Inf(1), math.Inf(-1)
+	for i := range f.outlook {
+		if o := &f.outlook[i]; !math.IsNaN(o.mean) {
+			low, high = min(low, o.mean-float64(4*o.dev)), max(high, o.mean+float64(4*o.dev))
+		}
+	}
+	f.bins, f.p = 0, f.p[:0]
+	if low > high { // nobody has an answer
+		return
 	}
 	first := m.First()
 	last := first + int64(m.Cells()) - 1
-	if low > high { // nobody has an answer
-		f.bins, f.p = 0, f.p[:0]
-		return true
-	}
 	from, to := m.Show(low), m.Show(high)
 	per := max(1, (to-from+maxBins)/maxBins)
 	f.bins = int((to-from)/per) + 1
-	if cap(f.p) < n*f.bins {
-		f.p = make([]float64, n*f.bins)
-	}
-	f.p = f.p[:n*f.bins]
 	var edge [maxBins + 1]float64
 	for b := range f.bins + 1 {
 		at := from + int64(b)*per
@@ -104,34 +117,41 @@ func (p *Posterior) forecast(c int, hyps []int, f *forecast) bool {
 			edge[b], _ = m.Edges(max(at, first))
 		}
 	}
-	slip := m.Slip / float64(f.bins) // a slip tells nothing wherever it lands
-	for i := range n {
-		row := f.p[i*f.bins : (i+1)*f.bins]
-		if math.IsNaN(mean[i]) {
-			for b := range row {
-				row[b] = 1 / float64(f.bins)
-			}
-			continue
-		}
-		if i > 0 && mean[i] == mean[i-1] && dev[i] == dev[i-1] {
-			copy(row, f.p[(i-1)*f.bins:])
-			continue
-		}
-		below := 0.0
-		for b := range row {
-			if below == 1 { // nothing is left
-				row[b] = slip
-				continue
-			}
-			upTo := 1.0
-			if b < f.bins-1 {
-				upTo = cumulative((edge[b+1] - mean[i]) / dev[i])
-			}
-			row[b] = float64((1-m.Slip)*max(0, upTo-below)) + slip
-			below = upTo
-		}
+	f.slip = m.Slip / float64(f.bins) // a slip tells nothing wherever it lands
+	if n := len(f.outlook) * f.bins; cap(f.p) < n {
+		f.p = make([]float64, n)
+	} else {
+		f.p = f.p[:n]
 	}
-	return true
+	for i := range f.outlook {
+		f.outlook[i].spread(edge[:f.bins+1], 1-m.Slip, f.slip, f.p[i*f.bins:(i+1)*f.bins])
+	}
+}
+
+// spread fills row with the chance of each bin, sure of which is no slip.
+func (o *outlook) spread(edge []float64, sure, slip float64, row []float64) {
+	if math.IsNaN(o.mean) {
+		for b := range row {
+			row[b] = 1 / float64(len(row))
+		}
+		o.from, o.to = 0, int16(len(row))
+		return
+	}
+	b, below := 0, 0.0
+	for ; b < len(row)-1 && edge[b+1] <= o.mean-float64(tableReach*o.dev); b++ {
+		row[b] = slip
+	}
+	for o.from = int16(b); b < len(row) && below < 1; b++ {
+		upTo := 1.0
+		if b < len(row)-1 {
+			upTo = cumulative((edge[b+1] - o.mean) / o.dev)
+		}
+		row[b] = float64(sure*max(0, upTo-below)) + slip
+		below = upTo
+	}
+	for o.to = int16(b); b < len(row); b++ { // nothing is left
+		row[b] = slip
+	}
 }
 
 // cumulative is Φ(x) from a table with straight lines between its entries:

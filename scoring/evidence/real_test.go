@@ -41,10 +41,10 @@ func realProblem() *Problem {
 	return p
 }
 
-// TestRealCar: on the physics themselves the model inspector names each cause.
-func TestRealCar(t *testing.T) {
-	p := realProblem()
-	table, err := NewTable(p)
+// realTable is what that car would show, complete.
+func realTable(t *testing.T) *Table {
+	t.Helper()
+	table, err := NewTable(realProblem())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -54,6 +54,13 @@ func TestRealCar(t *testing.T) {
 	if err := table.Failed(); err != nil {
 		t.Fatal(err)
 	}
+	return table
+}
+
+// TestRealCar: on the physics themselves the model inspector names each cause.
+func TestRealCar(t *testing.T) {
+	table := realTable(t)
+	p := table.problem
 	prices := InspectPrices(p)
 	for truth := range p.Hypotheses {
 		world, err := p.Build(truth, []float64{0.6, -0.8})

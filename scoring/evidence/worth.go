@@ -26,10 +26,10 @@ func (p *Posterior) DecisionGain(inst inspect.Instance, loss [][]float64) (float
 	if len(loss) == 0 {
 		return 0, nil
 	}
-	if !p.forecast(c, s.hyps, &s.f) {
+	if !s.forecast(c) {
 		return 0, errNotComputed(inst)
 	}
-	s.gather(&s.f)
+	s.gather()
 	// Each act is first weighed against the one that is best now, so that a check
 	// that changes nothing gains exactly nothing.
 	best, least := 0, 0.0
