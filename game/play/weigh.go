@@ -46,7 +46,7 @@ func (s *Session) mends(chosen []string, faults []scenarios.Fault) (bool, error)
 }
 
 // needed tells whether one of these remedies mends a fault that the others leave,
-// whether or not the brakes show it.
+// whether or not the brakes show it, or fills a vessel that stands low without it.
 func (s *Session) needed(chosen []string, remedy int) (bool, error) {
 	for i := range s.job.Faults {
 		fault := s.job.Faults[i : i+1]
@@ -61,7 +61,7 @@ func (s *Session) needed(chosen []string, remedy int) (bool, error) {
 			return err == nil, err
 		}
 	}
-	return false, nil
+	return s.fillsLow(chosen, remedy)
 }
 
 // choice is a set of remedies with a release, and the car it leaves.
