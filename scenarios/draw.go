@@ -3,6 +3,7 @@ package scenarios
 import (
 	"fmt"
 	"hash/fnv"
+	"io"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -301,6 +302,20 @@ func leastLining(spec *physics.Spec, cond *physics.Condition) float64 {
 
 // nearest is v rounded to a multiple of step.
 func nearest(v, step float64) float64 { return float64(math.Floor(float64(v/step)+0.5) * step) }
+
+// WriteDrawn writes what drawn cars hang on beside cars and causes: which faults
+// come in pairs, and how owners speak, since each sentence that is picked moves the
+// luck of what is drawn after it. Libraries that write the same draw the same cars.
+func (l *Library) WriteDrawn(out io.Writer) {
+	fmt.Fprintf(out, "%g\n", l.PairShare)
+	for i := range l.Pairs {
+		p := &l.Pairs[i]
+		fmt.Fprintf(out, "%s %s %g %t\n", p.Causes[0].ID, p.Causes[1].ID, p.Weight, p.Across)
+	}
+	if l.owners != nil {
+		fmt.Fprintf(out, "%+v\n", *l.owners) // maps are printed in the order of their keys
+	}
+}
 
 // DrawnID is the id of a drawn job: "unseen_fair_48213". It is all that is
 // needed to draw the job again.

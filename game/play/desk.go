@@ -123,5 +123,6 @@ func hashOf(lib *scenarios.Library) string {
 			fmt.Fprintf(h, "%s %s %s %g\n", f.Cause.ID, f.Place, f.Severity.ID, f.SinceKm)
 		}
 	}
+	lib.WriteDrawn(h)
 	return fmt.Sprintf("%016x", h.Sum64())
 }

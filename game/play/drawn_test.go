@@ -1,9 +1,13 @@
 package play_test
 
 import (
+	"os"
+	"path/filepath"
 	"reflect"
+	"strings"
 	"testing"
 
+	"evenwear/assets"
 	"evenwear/game/play"
 	"evenwear/scenarios"
 )
@@ -39,5 +43,52 @@ func TestDrawnSession(t *testing.T) {
 	}
 	if title := d.Title(id); title == id || title != again.View().Title.Job {
 		t.Errorf("title %q, want %q", title, again.View().Title.Job)
+	}
+}
+
+// TestDrawnOfAnotherLibrary: where pairs or the owners' sentences differ, the same
+// number draws another car, so a kept session says that it cannot be gone on with.
+func TestDrawnOfAnotherLibrary(t *testing.T) {
+	d := desk(t)
+	s, err := d.Open(scenarios.DrawnID(48213, scenarios.Fair), 5)
+	if err != nil {
+		t.Fatal(err)
+	}
+	dir := t.TempDir()
+	k, err := s.Keep(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	k.Close()
+	words, err := assets.English()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range []string{"pairs.yaml", "owners.yaml"} {
+		text, err := os.ReadFile(filepath.Join("../../scenarios", name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		other := map[string]string{"pairs.yaml": "cars_share: 0.09", "owners.yaml": ""}[name]
+		was := map[string]string{"pairs.yaml": "cars_share: 0.08", "owners.yaml": "  - It may be nothing.\n"}[name]
+		if !strings.Contains(string(text), was) {
+			t.Fatalf("%s does not say %q", name, was)
+		}
+		folder := t.TempDir()
+		if err := os.WriteFile(filepath.Join(folder, name), []byte(strings.Replace(string(text), was, other, 1)), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		lib, err := scenarios.Overlay(folder)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := play.NewDesk(lib, words).Resume(dir, k.Name); err == nil || !strings.Contains(err.Error(), "readings would come out differently") {
+			t.Errorf("with another %s: %v", name, err)
+		}
+	}
+	if again, err := desk(t).Resume(dir, k.Name); err != nil {
+		t.Error(err)
+	} else {
+		again.Close()
 	}
 }
