@@ -120,10 +120,10 @@ func (l *Library) cannot(w Wish) string {
 	return ""
 }
 
-// FirstTruth is the causes of the first car that Draw tries, without building it.
-// Draw throws a car away that cannot stand and tries the next: hold what it gives
-// against [Library.Truth]. A wish that cannot be has none.
-func (l *Library) FirstTruth(seed uint64, w Wish) []string {
+// Sketch is the first car that Draw tries, without building it: its use, its
+// faults and its minutes, without a story. Draw throws a car away that cannot stand
+// and tries the next: hold what it gives against this. A wish that cannot be has none.
+func (l *Library) Sketch(seed uint64, w Wish) *Job {
 	if w.Ease == "" {
 		w.Ease = Fair
 	}
@@ -131,7 +131,7 @@ func (l *Library) FirstTruth(seed uint64, w Wish) []string {
 		return nil
 	}
 	j, _ := l.sketch(w, rand.New(rand.NewPCG(seed, w.number())))
-	return l.Truth(j)
+	return j
 }
 
 // sketch draws a car's use and its truth; sound tells that nothing is wrong.

@@ -101,12 +101,8 @@ func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driv
 	}
 	p.Background = append(p.Background, evidence.Background{ID: "since_km"})
 	var faults [][]scenarios.Fault // of each hypothesis; since when is open
-	total, alone := 0.0, 1-lib.PairShare
 	for _, c := range lib.Causes {
-		total += c.Prior
-	}
-	for _, c := range lib.Causes {
-		weights := 0.0
+		share, weights := lib.Share(c), 0.0
 		for _, v := range c.Severities {
 			weights += v.Weight
 		}
@@ -114,7 +110,7 @@ func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driv
 			for _, v := range c.Severities {
 				p.Hypotheses = append(p.Hypotheses, evidence.Hypothesis{
 					ID: rowID(c, at) + "#" + v.ID, Row: rowID(c, at), Cause: c.ID, Place: string(at),
-					Prior: alone * c.Prior / total / float64(len(c.Places)) * v.Weight / weights,
+					Prior: share * v.Weight / weights,
 					Kin:   scenarios.Kin(c, &v, at),
 				})
 				faults = append(faults, []scenarios.Fault{{Cause: c, Place: at, Severity: v}})

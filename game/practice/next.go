@@ -115,7 +115,10 @@ func find(lib *scenarios.Library, w wish, ease scenarios.Ease, taken func(string
 	for range mostSeeds {
 		seed := SeedLeast + rng.Uint64N(Seeds)
 		id := scenarios.DrawnID(seed, ease)
-		if taken(id) || !fits(lib.FirstTruth(seed, scenarios.Wish{Ease: ease})) {
+		if taken(id) {
+			continue
+		}
+		if j := lib.Sketch(seed, scenarios.Wish{Ease: ease}); j == nil || !fits(lib.Truth(j)) {
 			continue
 		}
 		if built++; built > mostBuilt {
