@@ -9,6 +9,7 @@ import (
 	"evenwear/physics"
 	"evenwear/physics/inspect"
 	"evenwear/scenarios"
+	"evenwear/scoring/record"
 )
 
 // A Desk is where sessions are played: the library, the words, and the tables
@@ -19,6 +20,10 @@ type Desk struct {
 	words   Words
 	catalog catalog
 	hash    string
+
+	// Explain is asked at every debrief how well ideas explain what was said; nil:
+	// nobody asks. Set it before sessions begin.
+	Explain func(Said) ([]record.Idea, error)
 
 	mu     sync.Mutex
 	tables []*table

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"evenwear/scoring"
+	"evenwear/scoring/evidence"
 	"evenwear/scoring/record"
 )
 
@@ -16,11 +17,19 @@ func (s *Session) Result(session string, now time.Time) (r record.Result, ok boo
 		return r, false
 	}
 	r = record.Result{When: now.UTC().Truncate(time.Second), Session: session, Job: s.job.ID, Seed: s.seed, Library: s.desk.Hash(),
-		For: s.drawn, Truth: s.desk.lib.Truth(s.job), Said: o.said, Total: o.Marks.Total, Capped: o.Marks.Capped}
+		For: s.drawn, Truth: s.desk.lib.Truth(s.job), Said: o.said, Total: o.Marks.Total, Capped: o.Marks.Capped, Ideas: o.ideas,
+		Model: &record.Model{Minutes: o.Best.Minutes, Bits: o.Best.Final.Bits(s.trueRows()...)}}
 	for _, m := range o.Marks.Marks {
 		r.Marks = append(r.Marks, record.Figure{ID: m.ID, N: m.Value})
 	}
 	return r, true
+}
+
+// A Said is what somebody believed of a car and what they had read by then.
+type Said struct {
+	Counters []int // by row of the table
+	Table    *evidence.Table
+	Readings []evidence.Reading
 }
 
 // saidByCause is the learner's belief [1] by cause, of all that is above 0.

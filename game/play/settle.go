@@ -19,6 +19,7 @@ import (
 type outcome struct {
 	scoring.Debrief
 	said   []record.Figure // belief by cause [1], in the table's order
+	ideas  []record.Idea
 	faults []FaultView
 	gentle [2]scoring.Road // as found and as it leaves
 }
@@ -151,6 +152,11 @@ func (s *Session) settle(ctx context.Context, workers int, progress func(float64
 	}
 	o.Rows, o.Unsafe = scoring.Beliefs(p, 0.01), p.Unsafe
 	o.said = saidByCause(p)
+	if s.desk.Explain != nil {
+		if o.ideas, err = s.desk.Explain(Said{p.Counters, s.table.Table, s.readings()}); err != nil {
+			return nil, err
+		}
+	}
 	prices := evidence.InspectPricesOf(s.table.Problem(), s.arrived())
 	if o.Worth, err = scoring.MostWorth(s.table.Table, &prices, s.readings()); err != nil {
 		return nil, err

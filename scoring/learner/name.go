@@ -2,6 +2,7 @@ package learner
 
 import (
 	"math"
+	"slices"
 
 	"evenwear/physics/exact"
 	"evenwear/scoring/evidence"
@@ -53,11 +54,45 @@ func Explain(counters []int, t *evidence.Table, readings []evidence.Reading) (Ex
 	return x, nil
 }
 
+// A Held is how well one idea explains what was said of one job.
+type Held struct {
+	Idea string // id of the misconception; empty: none, the real table
+	Explanation
+}
+
+// ExplainAll holds counters [by row] against a table and against every idea that
+// differs there and is about something that was read; the table itself comes first.
+// Ideas that are left out explain what it does.
+func ExplainAll(counters []int, t *evidence.Table, readings []evidence.Reading) ([]Held, error) {
+	real, err := Explain(counters, t, readings)
+	if err != nil {
+		return nil, err
+	}
+	all := []Held{{Explanation: real}}
+	for i := range Misconceptions {
+		m := &Misconceptions[i]
+		if !slices.ContainsFunc(readings, func(r evidence.Reading) bool { return m.About(r.Check.Check) }) {
+			continue
+		}
+		bent, ok := m.Bend(t)
+		if !ok {
+			continue
+		}
+		x, err := Explain(counters, bent, readings)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, Held{m.ID, x})
+	}
+	return all, nil
+}
+
 // A Naming is what somebody's jobs say of their ideas.
 type Naming struct {
-	Idea   string  // id of the misconception named; empty: none
-	Better float64 // [nat] by which the best idea explains more than the real table
-	Jobs   [2]int  // the two jobs that show it most
+	Idea   string     // id of the misconception named; empty: none
+	Better float64    // [nat] by which the best idea explains more than the real table
+	Jobs   [2]int     // the two jobs that show it most
+	Shown  [2]float64 // [nat] by which it explains each of them better than the real table
 }
 
 // Name finds the idea that explains somebody's beliefs better than slips do.
@@ -77,12 +112,13 @@ func Name(real []Explanation, ids []string, ideas [][]Explanation) Naming {
 		return n
 	}
 	n.Idea = ids[best]
-	most := [2]float64{math.Inf(-1), math.Inf(-1)}
+	most := &n.Shown
+	*most = [2]float64{math.Inf(-1), math.Inf(-1)}
 	for j := range real {
 		d := together(ideas[best][j:j+1]) - together(real[j:j+1])
 		switch {
 		case d > most[0]:
-			most, n.Jobs = [2]float64{d, most[0]}, [2]int{j, n.Jobs[0]}
+			*most, n.Jobs = [2]float64{d, most[0]}, [2]int{j, n.Jobs[0]}
 		case d > most[1]:
 			most[1], n.Jobs[1] = d, j
 		}

@@ -25,6 +25,24 @@ type Result struct {
 	Total   float64   `json:"total"`            // of 100
 	Capped  bool      `json:"capped,omitempty"` // by an unsafe release
 	Marks   []Figure  `json:"marks"`            // of 100 each, in the debrief's order
+	// Ideas is how well the real table, first and without an id, and misconceptions
+	// explain what was said; none: it was not asked, as in older results. A
+	// misconception that is missing explains what the real table does.
+	Ideas []Idea `json:"ideas,omitempty"`
+	Model *Model `json:"model,omitempty"` // nil: not told, as in older results
+}
+
+// An Idea is ln P(what was said | it) [nat] at each of the points of skill and
+// confidence that it was asked at.
+type Idea struct {
+	ID  string    `json:"id,omitempty"`
+	LnP []float64 `json:"ln_p"`
+}
+
+// A Model is what the model inspector came to at the same car.
+type Model struct {
+	Minutes float64 `json:"minutes"` // [min] spent
+	Bits    float64 `json:"bits"`    // of the truth
 }
 
 // A Figure is a number by its id.

@@ -2,6 +2,7 @@ package record
 
 import (
 	"fmt"
+	"math"
 	"slices"
 )
 
@@ -32,8 +33,24 @@ func (r *Result) wrong() string {
 			return fmt.Sprintf("its mark %q is %g, at most 100 is allowed", m.ID, m.N)
 		}
 	}
+	for _, i := range r.Ideas {
+		if len(i.LnP) == 0 || len(i.LnP) > mostPoints {
+			return fmt.Sprintf("its idea %q stands at %d points, 1 to %d are allowed", i.ID, len(i.LnP), mostPoints)
+		}
+		for _, x := range i.LnP {
+			if !(x <= 0) {
+				return fmt.Sprintf("its idea %q has a log probability of %g, at most 0 is allowed", i.ID, x)
+			}
+		}
+	}
+	if m := r.Model; m != nil && !(m.Minutes >= 0 && m.Minutes <= 10000 && math.Abs(m.Bits) <= 1000) {
+		return fmt.Sprintf("its model inspector came to %g bits in %g minutes, up to 1000 bits and 10000 minutes are allowed", m.Bits, m.Minutes)
+	}
 	return ""
 }
+
+// mostPoints is far above the points that ideas are asked at.
+const mostPoints = 100
 
 // same tells that two results are of the same debrief, whenever it was opened.
 func (r *Result) same(o *Result) bool {
