@@ -60,7 +60,7 @@ func (c *selfCheck) Renew() error {
 	for i := range list {
 		played[list[i].Job] = true
 	}
-	fresh, err := practice.Draw(c.desk.Hash(), played, time.Now(), luck())
+	fresh, err := practice.Draw(c.desk.Library(), c.desk.Hash(), played, time.Now(), luck())
 	if err != nil {
 		return err
 	}

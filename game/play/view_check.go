@@ -10,7 +10,9 @@ type CheckView struct {
 	Over     bool     // all of them are
 	Complete bool     // and marked
 	Mean     float64  // of the totals, once complete
-	Spread   float64  // [of 100] their standard deviation
+	Error    float64  // [of 100] the standard error of that mean
+	Alike    string   // what this self-check has in common with others and what not; empty once all cars are handed over
+	Model    string   // what the model inspector needed for these cars, once complete; empty: not kept
 	Summary  string   // how far it is, or what it came to, in a sentence
 	Stale    string   // why no car of it can be played any more, in a sentence; empty: they can
 	Next     *Action  // the car to be played next; nil: none

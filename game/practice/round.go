@@ -18,24 +18,50 @@ const RoundCars = 10
 // SelfCheck is why a car of a self-check was drawn.
 const SelfCheck = "selfcheck"
 
-// Draw makes a self-check up: fair cars that were never played here, each once.
-// hash is the library's. The same arguments give the same cars.
-func Draw(hash string, played map[string]bool, now time.Time, luck uint64) (record.Check, error) {
+// Draw makes a self-check up: fair cars that were never played here, each once,
+// which together have the library's [Profile], in any order. hash is the library's.
+// The same arguments give the same cars.
+func Draw(lib *scenarios.Library, hash string, played map[string]bool, now time.Time, luck uint64) (record.Check, error) {
 	rng := rand.New(rand.NewPCG(luck, RoundCars))
 	c := record.Check{Began: now.UTC().Truncate(time.Second), Library: hash}
+	wanted := plan(lib, rng)
+	rng.Shuffle(len(wanted), func(a, b int) { wanted[a], wanted[b] = wanted[b], wanted[a] })
+	c.Cars = make([]record.CheckCar, len(wanted))
 	taken := map[string]bool{}
-	for range mostSeeds {
-		id := scenarios.DrawnID(SeedLeast+rng.Uint64N(Seeds), scenarios.Fair)
+	for found, seeds := 0, 0; found < len(wanted); {
+		if seeds++; seeds > mostSeeds*RoundCars {
+			return c, ErrNoCar
+		}
+		seed := SeedLeast + rng.Uint64N(Seeds)
+		id := scenarios.DrawnID(seed, scenarios.Fair)
 		if played[id] || taken[id] {
 			continue
 		}
 		taken[id] = true
-		c.Cars = append(c.Cars, record.CheckCar{Job: id, Seed: SeedLeast + rng.Uint64N(Seeds)})
-		if len(c.Cars) == RoundCars {
-			return c, nil
+		if at := seat(lib, lib.Sketch(seed, scenarios.Wish{}), wanted, c.Cars); at < 0 {
+			continue
+		}
+		job, err := lib.Draw(seed, scenarios.Wish{})
+		if err != nil {
+			continue
+		}
+		if at := seat(lib, job, wanted, c.Cars); at >= 0 { // another, when the first car was thrown away
+			c.Cars[at] = record.CheckCar{Job: id, Seed: SeedLeast + rng.Uint64N(Seeds)}
+			found++
 		}
 	}
-	return c, ErrNoCar
+	return c, nil
+}
+
+// seat is the first place of a self-check that is free and wants a car of this
+// kind; −1: none.
+func seat(lib *scenarios.Library, j *scenarios.Job, wanted []kind, cars []record.CheckCar) int {
+	for i := range wanted {
+		if j != nil && cars[i].Job == "" && wanted[i].is(lib, j) {
+			return i
+		}
+	}
+	return -1
 }
 
 // A Stage is how far a car of a self-check is.
@@ -138,8 +164,9 @@ func (r *Round) Next() int {
 	return next
 }
 
-// Marks are the mean of the totals that are marked and their standard deviation.
-func (r *Round) Marks() (mean, spread float64) {
+// Marks are the mean of the totals that are marked, their standard deviation, and
+// the standard error of the mean, which of one car is not known and given as 0.
+func (r *Round) Marks() (mean, spread, off float64) {
 	var totals []float64
 	for i := range r.Cars {
 		if r.Cars[i].Stage == Marked {
@@ -148,11 +175,26 @@ func (r *Round) Marks() (mean, spread float64) {
 	}
 	switch len(totals) {
 	case 0:
-		return 0, 0
+		return 0, 0, 0
 	case 1:
-		return totals[0], 0
+		return totals[0], 0, 0
 	}
-	return stat.MeanStdDev(totals, nil)
+	mean, spread = stat.MeanStdDev(totals, nil)
+	return mean, spread, stat.StdErr(spread, float64(len(totals)))
+}
+
+// Model is what the model inspector needed for all cars together; ok tells that it
+// is kept of every one.
+func (r *Round) Model() (sum record.Model, ok bool) {
+	for i := range r.Cars {
+		m := r.Cars[i].Result.Model
+		if m == nil {
+			return sum, false
+		}
+		sum.Minutes += m.Minutes
+		sum.Bits += m.Bits
+	}
+	return sum, true
 }
 
 // Begin is the purpose that car number n, from 1, of a self-check is kept for.

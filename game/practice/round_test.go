@@ -15,7 +15,7 @@ import (
 
 func aRound(t *testing.T, luck uint64, played map[string]bool) record.Check {
 	t.Helper()
-	c, err := Draw("ab", played, monday, luck)
+	c, err := Draw(library(t), "ab", played, monday, luck)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -45,7 +45,7 @@ func TestDrawRound(t *testing.T) {
 	for seed := range uint64(Seeds) {
 		all[scenarios.DrawnID(SeedLeast+seed, scenarios.Fair)] = true
 	}
-	if _, err := Draw("ab", all, monday, 5); err != ErrNoCar {
+	if _, err := Draw(library(t), "ab", all, monday, 5); err != ErrNoCar {
 		t.Errorf("with every car played: %v", err)
 	}
 }
@@ -114,12 +114,19 @@ func TestRound(t *testing.T) {
 	}
 	r = Follow(c, sessions, results)
 	v = r.View(lib, "ab", words)
-	// Mean and deviation of 10, 20 … 100 by hand: 55 and √(8250/9).
-	if !v.Complete || v.Mean != 55 || math.Abs(v.Spread-math.Sqrt(8250.0/9)) > 1e-12 || v.Renew == nil || v.Next != nil || v.Mark != nil {
+	// Mean of 10, 20 … 100 and its standard error by hand: 55 and √(8250/9/10).
+	if !v.Complete || v.Mean != 55 || math.Abs(v.Error-math.Sqrt(8250.0/90)) > 1e-12 || v.Model != "" || v.Renew == nil || v.Next != nil || v.Mark != nil {
 		t.Errorf("at the end: %+v", v)
 	}
 	if v.Cars[0].Open != nil || v.Cars[1].Open == nil || v.Cars[0].Total != 10 || !strings.Contains(v.Cars[0].What, "gone_cause") {
 		t.Errorf("cars 1 and 2 are %+v, %+v; the session of the first is gone", v.Cars[0], v.Cars[1])
+	}
+	for i := range results { // by hand: 10 · 30 minutes, 10 · 6 bits
+		results[i].Model = &record.Model{Minutes: 30, Bits: 6}
+	}
+	told := Follow(c, sessions, results).View(lib, "ab", words)
+	if !strings.Contains(told.Model, "300 min") || !strings.Contains(told.Model, "60.0 bits") {
+		t.Errorf("of the model inspector it says %q", told.Model)
 	}
 	if v = r.View(lib, "other", words); v.Stale == "" || v.Mean != 55 || v.Cars[1].Open != nil || v.Renew == nil {
 		t.Errorf("with another library: %+v", v)

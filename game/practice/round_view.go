@@ -20,10 +20,17 @@ func (r *Round) View(lib *scenarios.Library, hash string, words play.Words) *pla
 		v.Cars = append(v.Cars, r.car(i, lib, v.Over, playable, words))
 	}
 	v.Summary = words.Say("check.far", "handed", v.Handed, "all", len(r.Cars))
+	if !v.Over && playable {
+		v.Alike = words.Say("check.alike")
+	}
 	switch {
 	case v.Complete:
-		v.Mean, v.Spread = r.Marks()
-		v.Summary = words.Say("check.came_to", "all", len(r.Cars), "mean", assets.Figure(v.Mean, 1), "spread", assets.Figure(v.Spread, 1))
+		var spread float64
+		v.Mean, spread, v.Error = r.Marks()
+		v.Summary = words.Say("check.came_to", "all", len(r.Cars), "mean", assets.Figure(v.Mean, 1), "error", assets.Figure(v.Error, 1), "spread", assets.Figure(spread, 1))
+		if m, ok := r.Model(); ok {
+			v.Model = words.Say("check.model", "minutes", assets.Figure(m.Minutes, 0), "bits", assets.Figure(m.Bits, 1))
+		}
 	case v.Over:
 		v.Summary = words.Say("check.to_mark", "marked", r.Count(Marked), "all", len(r.Cars))
 	}
@@ -107,6 +114,12 @@ func (r *Round) nodes(v *play.CheckView, words play.Words) {
 			}
 		}
 		add(fmt.Sprintf("car%d", i+1), "reading", c.Name, value, c.Open)
+	}
+	if v.Alike != "" {
+		add("alike", "text", v.Alike, "")
+	}
+	if v.Model != "" {
+		add("model", "text", v.Model, "")
 	}
 	for _, a := range []*play.Action{v.Next, v.Mark, v.Renew} {
 		if a != nil {

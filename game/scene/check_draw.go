@@ -34,14 +34,14 @@ func (s *check) Still(c *draw.Canvas) {
 		s.keys[i].Key.Draw(c)
 	}
 	came := "—"
-	spread := came
+	off := came
 	if v.Complete {
-		came, spread = s.num(v.Mean, 1), s.num(v.Spread, 1)
+		came, off = s.num(v.Mean, 1), s.num(v.Error, 1)
 	}
 	drawTitle(c, s.lettering,
 		[]Fact{{Caption: s.word("sheet.fact_sheet"), Value: s.word("check.sheet"), Width: 110}, {Caption: s.word("check.fact_name"), Value: v.Name}},
 		[]Fact{{Caption: s.word("check.fact_cars"), Value: s.words.Say("check.of", "n", v.Handed, "all", len(v.Cars)), Width: 110},
-			{Caption: s.word("check.mean"), Value: came, Width: 110}, {Caption: s.word("check.deviation"), Value: spread}})
+			{Caption: s.word("check.mean"), Value: came, Width: 110}, {Caption: s.word("check.error"), Value: off}})
 }
 
 // says is what stands at the head: what is wrong, or how far it is.
@@ -124,8 +124,8 @@ func (s *check) drawCar(c *draw.Canvas, car *play.CheckCarView, y float64) {
 // checkScale is the line of the totals, and the bar while they are worked out.
 var checkScale = draw.Rect{X: 196, Y: 585, W: 760, H: 16}
 
-// drawBottom draws the totals on a scale with their mean and one standard
-// deviation to each side, or how far the marks are.
+// drawBottom draws the totals on a scale with their mean and its standard error to
+// each side, or how far the marks are.
 func (s *check) drawBottom(c *draw.Canvas) {
 	v, th, r := s.view, c.Theme, checkScale
 	at := func(total float64) float64 { return r.X + r.W*min(max(total, 0), 100)/100 }
@@ -140,14 +140,25 @@ func (s *check) drawBottom(c *draw.Canvas) {
 		for i := range v.Cars {
 			c.Line(draw.Pt{X: at(v.Cars[i].Total), Y: y - 14}, draw.Pt{X: at(v.Cars[i].Total), Y: y}, draw.Visible)
 		}
-		lo, hi, mid := at(v.Mean-v.Spread), at(v.Mean+v.Spread), y-20
+		lo, hi, mid := at(v.Mean-v.Error), at(v.Mean+v.Error), y-20
 		rule(c, lo, mid, hi, mid)
 		rule(c, lo, mid-5, lo, mid+5)
 		rule(c, hi, mid-5, hi, mid+5)
 		c.Circle(draw.Pt{X: at(v.Mean), Y: mid}, 4, &th.Ink, draw.Thin)
 		c.Text(draw.Pt{X: 29, Y: mid + 5}, draw.SmallText, th.Ink, s.word("check.mean_key"))
 		c.Text(draw.Pt{X: 29, Y: y}, draw.SmallText, th.Ink, s.word("check.total_key"))
-	case w != nil:
+		right := draw.Pt{X: r.X + r.W + 30, Y: mid + 5}
+		for _, l := range s.lines(c, v.Model, draw.SmallText, checkTotal-right.X) {
+			c.Text(right, draw.SmallText, th.Ink, l)
+			right.Y += draw.SmallText.LineHeight()
+		}
+	case w == nil:
+		at := draw.Pt{X: r.X, Y: r.Y}
+		for _, l := range s.lines(c, v.Alike, draw.SmallText, checkTotal-at.X) {
+			c.Text(at, draw.SmallText, th.Graphite, l)
+			at.Y += draw.SmallText.LineHeight()
+		}
+	default:
 		done := draw.Rect{X: r.X, Y: r.Y, W: r.W * min(max(w.Share, 0), 1), H: r.H}.Corners()
 		c.Box(r, &th.Panel, draw.Thin)
 		c.Hatch(done[:], draw.HatchBar, done[0])

@@ -43,7 +43,7 @@ func checkView(t testing.TB, handed, marked int, hash string) play.CheckView {
 		t.Fatal(err)
 	}
 	now := time.Date(2026, 3, 1, 9, 0, 0, 0, time.UTC)
-	c, err := practice.Draw("ab", nil, now, 5)
+	c, err := practice.Draw(lib, "ab", nil, now, 5)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -60,7 +60,7 @@ func checkView(t testing.TB, handed, marked int, hash string) play.CheckView {
 		if i >= marked {
 			continue
 		}
-		r := kept.Result{When: now, Session: car.Job, Job: car.Job, Seed: car.Seed, For: round.Begin(i + 1), Truth: []string{lib.Causes[5*i].ID}, Total: 96 - float64(7*i)}
+		r := kept.Result{When: now, Session: car.Job, Job: car.Job, Seed: car.Seed, For: round.Begin(i + 1), Truth: []string{lib.Causes[5*i].ID}, Total: 96 - float64(7*i), Model: &kept.Model{Minutes: 31, Bits: 5.7}}
 		if i == 3 {
 			r.Truth = append(r.Truth, lib.Causes[11].ID)
 			r.Total = -4
