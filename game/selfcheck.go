@@ -118,14 +118,8 @@ func (c *selfCheck) Await() {
 	if c.marker.running() || c.round.Library != c.desk.Hash() || c.follow() != nil {
 		return
 	}
-	var cars []practice.RoundCar
-	for _, car := range c.round.Cars {
-		if car.Stage == practice.Handed {
-			cars = append(cars, car)
-		}
-	}
-	if len(cars) > 0 {
-		c.marker = mark(c.desk.Library(), c.words, c.dir, cars)
+	if c.round.Count(practice.Handed) > c.round.Count(practice.Marked) {
+		c.marker = mark(c.desk.Library(), c.words, c.dir, c.round.Check)
 	}
 }
 
