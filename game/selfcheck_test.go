@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"math"
 	"os"
 	"strings"
 	"testing"
@@ -147,5 +148,103 @@ func TestSelfCheckToItsEnd(t *testing.T) {
 		if !strings.Contains(said, want) {
 			t.Errorf("%q is not in:\n%s", want, out.String())
 		}
+	}
+}
+
+// TestSelfCheckOfTen: somebody plays all ten cars in a terminal, in two sittings, the
+// first cut off in the middle of the fifth car. Nothing of what a car came to is
+// printed before the end; then all marks are waited for, and whenever it is opened
+// again there are ten totals, their mean and its standard error.
+func TestSelfCheckOfTen(t *testing.T) {
+	if testing.Short() {
+		t.Skip("works ten debriefs out")
+	}
+	desk, words := playtest.Few(t, "honestly_worn", "pads_worn_front", "fluid_low_wear", "lamp_dead", "washer_empty", "joint_weeping")
+	dir := t.TempDir()
+	c, err := openCheck(desk, words, dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	plan := playtest.Plan{Wheels: []string{"front_left"}, Row: "honestly_worn@car", Second: "pads_worn_front@front_axle", Release: "release.use"}
+	var cars [10][]string // lines of each
+	for i, car := range c.round.Cars {
+		s, err := desk.Open(car.Job, car.Seed)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var lines strings.Builder
+		if _, err := playtest.Play(playtest.Typist{Player: s, Lines: &lines}, plan, playtest.See(words)); err != nil {
+			t.Fatalf("car %d: %v", i+1, err)
+		}
+		cars[i] = strings.SplitAfter(lines.String(), "\n")
+	}
+	sitting := func(want error, lines ...string) string {
+		t.Helper()
+		c, err := openCheck(desk, words, dir)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var out strings.Builder
+		if err := term.RunCheck(t.Context(), termCheck{c}, words, strings.NewReader(strings.Join(lines, "")), &out, term.Options{}); !errors.Is(err, want) {
+			t.Fatalf("%v, want %v\n%s", err, want, out.String())
+		}
+		return strings.Join(strings.Fields(out.String()), " ")
+	}
+	var first, second []string
+	for i, lines := range cars {
+		half := 0
+		if i == 4 {
+			half = len(lines) / 2
+			first = append(append(first, "n\n"), lines[:half]...)
+		}
+		if i < 4 {
+			first = append(append(first, "n\n"), lines...)
+		} else {
+			second = append(append(second, "n\n"), lines[half:]...)
+		}
+	}
+	sealed := []string{words.Say("check.total", "what", "", "total", ""), ": mean ", words.Say("debrief.truth"), words.Say("debrief.trail")}
+	for n, said := range []string{sitting(term.ErrLeft, first...), sitting(nil, append(second, "m\n")...)} {
+		if n == 1 { // all are handed over at its end
+			var marked string
+			said, marked, _ = strings.Cut(said, words.Say("check.handed_over", "n", 10))
+			if !strings.Contains(marked, "10 cars: mean") {
+				t.Errorf("the marks were not waited for:\n%s", marked)
+			}
+		}
+		for _, no := range sealed {
+			if strings.Contains(said, no) {
+				t.Errorf("sitting %d says %q before the end", n+1, no)
+			}
+		}
+		for at := range 10 {
+			told := strings.Contains(said, words.Say("check.handed_over", "n", at+1))
+			if want := at < 4 == (n == 0) && at < 9; told != want {
+				t.Errorf("sitting %d: car %d handed over: %t", n+1, at+1, told)
+			}
+		}
+	}
+	said := sitting(nil, "quit\n")
+	list, damaged, err := record.Results(dir)
+	if err != nil || damaged != nil || len(list) != 10 {
+		t.Fatalf("%d results, %v, %v", len(list), damaged, err)
+	}
+	sum, square := 0.0, 0.0
+	for _, r := range list {
+		if r.Model == nil || r.Model.Minutes <= 0 || len(r.Ideas) == 0 || len(r.Marks) != 8 {
+			t.Errorf("kept of a car: %+v", r)
+		}
+		sum += r.Total
+		square += r.Total * r.Total
+	}
+	mean := sum / 10
+	off := math.Sqrt((square/10 - mean*mean) / 9)
+	for _, want := range []string{fmt.Sprintf("10 cars: mean %.1f of 100, standard error %.1f", mean, off), words.Say("check.done"), "The model inspector took"} {
+		if !strings.Contains(said, want) {
+			t.Errorf("%q is not in:\n%s", want, said)
+		}
+	}
+	if n := strings.Count(said, sealed[0]); n != 10 {
+		t.Errorf("%d totals are told", n)
 	}
 }

@@ -1,6 +1,7 @@
 package playtest
 
 import (
+	"slices"
 	"testing"
 
 	"evenwear/assets"
@@ -20,4 +21,22 @@ func Desk(t testing.TB) (*play.Desk, *assets.Words) {
 		t.Fatal(err)
 	}
 	return play.NewDesk(lib, words), words
+}
+
+// Few is a desk whose library has these causes alone, no pairs and no jobs, so that
+// its tables take seconds in all.
+func Few(t testing.TB, causes ...string) (*play.Desk, *assets.Words) {
+	t.Helper()
+	full, words := Desk(t)
+	lib := *full.Library()
+	lib.Causes, lib.Pairs, lib.PairShare, lib.Jobs = nil, nil, 0, nil
+	for _, c := range full.Library().Causes {
+		if slices.Contains(causes, c.ID) {
+			lib.Causes = append(lib.Causes, c)
+		}
+	}
+	if len(lib.Causes) != len(causes) {
+		t.Fatalf("the library has %d of the causes %v", len(lib.Causes), causes)
+	}
+	return play.NewDesk(&lib, words), words
 }
