@@ -11,6 +11,7 @@ import (
 
 	"evenwear/assets"
 	"evenwear/game/play"
+	"evenwear/game/practice"
 	"evenwear/game/term"
 	"evenwear/scenarios"
 )
@@ -107,7 +108,14 @@ func (c *cli) desk() (*play.Desk, *assets.Words, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	return play.NewDesk(lib, words), words, nil
+	return newDesk(lib, words), words, nil
+}
+
+// newDesk lays a desk whose debriefs are asked for misconceptions.
+func newDesk(lib *scenarios.Library, words *assets.Words) *play.Desk {
+	d := play.NewDesk(lib, words)
+	d.Explain = practice.Explained
+	return d
 }
 
 type versionCmd struct{}

@@ -3,27 +3,72 @@ package main
 import (
 	"crypto/rand"
 	"encoding/binary"
+	"errors"
 	"time"
 
+	"evenwear/assets"
+	"evenwear/game/play"
 	"evenwear/game/practice"
-	"evenwear/scenarios"
+	"evenwear/game/scene"
 	"evenwear/scoring/record"
 )
 
 // practiseWord is what stands for the car that a learner needs next.
 const practiseWord = "practise"
 
-// nextCar chooses it from what is kept in a folder; tell is told what is damaged.
-func nextCar(lib *scenarios.Library, dir string, tell func(error)) (practice.Choice, error) {
-	history, err := results(dir, tell)
+// A practiser is a learner who wants to practise: what their kept cars say, and the
+// next car.
+type practiser struct {
+	desk   *play.Desk
+	words  *assets.Words
+	dir    string
+	kept   []record.Result
+	notice string // what is damaged
+}
+
+// readPractice reads what is kept in a folder.
+func readPractice(desk *play.Desk, words *assets.Words, dir string) (*practiser, error) {
+	p := &practiser{desk: desk, words: words, dir: dir}
+	var damaged error
+	var err error
+	p.kept, err = results(dir, func(e error) { damaged = errors.Join(damaged, e) })
+	if damaged != nil {
+		p.notice = damaged.Error()
+	}
+	return p, err
+}
+
+// View is what the kept cars say.
+func (p *practiser) View() *play.PractiseView {
+	v := practice.View(p.desk.Library(), p.kept, p.desk.Title, p.words)
+	v.Notice = p.notice
+	return v
+}
+
+// next chooses the next car.
+func (p *practiser) next() (practice.Choice, error) {
+	played, err := playedHere(p.dir)
 	if err != nil {
 		return practice.Choice{}, err
 	}
-	played, err := playedHere(dir)
+	return practice.Next(p.desk.Library(), p.kept, played, time.Now(), luck())
+}
+
+// windowPractice is a practiser in a window.
+type windowPractice struct {
+	*practiser
+	lesson func(a *scene.App, id string) (scene.Scene, error)
+	begin  func(a *scene.App, job string, drawn *record.Purpose) (scene.Scene, error)
+}
+
+func (w windowPractice) Lesson(a *scene.App, id string) (scene.Scene, error) { return w.lesson(a, id) }
+
+func (w windowPractice) Begin(a *scene.App) (scene.Scene, error) {
+	c, err := w.next()
 	if err != nil {
-		return practice.Choice{}, err
+		return nil, err
 	}
-	return practice.Next(lib, history, played, time.Now(), luck())
+	return w.begin(a, c.Job, &c.For)
 }
 
 // playedHere are the jobs of the sessions in a folder.

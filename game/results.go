@@ -56,6 +56,7 @@ func aloud(err error) { fmt.Fprintln(os.Stderr, "game:", err) }
 type recordsCmd struct {
 	Mixed bool `xor:"what" help:"What is said of each cause when another is true, instead: the mean belief over the last three cars of it."`
 	Due   bool `xor:"what" help:"When each cause that was met comes back to practice, instead."`
+	Ideas bool `xor:"what" help:"By how much each wrong idea explains the last ten cars better than slips do, instead: one is named from 3 nats on."`
 }
 
 func (r recordsCmd) Run(c *cli) error {
@@ -72,8 +73,20 @@ func (r recordsCmd) Run(c *cli) error {
 		return writeMixed(os.Stdout, list)
 	case r.Due:
 		return writeDue(os.Stdout, list)
+	case r.Ideas:
+		return writeIdeas(os.Stdout, list)
 	}
 	return writeResults(os.Stdout, list)
+}
+
+// writeIdeas writes by how much misconceptions explain better what was said.
+func writeIdeas(out io.Writer, list []record.Result) error {
+	w := table(out, "idea", "nats")
+	for _, f := range practice.Ideas(list) {
+		w.Write([]string{f.ID, strconv.FormatFloat(f.N, 'f', 3, 64)})
+	}
+	w.Flush()
+	return w.Error()
 }
 
 // writeMixed writes a learner's table of confusion, a row for each two causes of

@@ -8,6 +8,7 @@ import (
 	"testing"
 	"time"
 
+	"evenwear/scoring/learner"
 	"evenwear/scoring/record"
 )
 
@@ -43,6 +44,17 @@ func TestMixedAndDue(t *testing.T) {
 		{When: met, Truth: []string{"pins_dry"}, Said: []record.Figure{{ID: "pins_dry", N: 0.25}, {ID: "pin_seized", N: 0.75}}, Marks: []record.Figure{{ID: "diagnosis", N: 10}}},
 		{When: met, Truth: []string{"pin_seized"}, Said: []record.Figure{{ID: "pin_seized", N: 1}}, Marks: []record.Figure{{ID: "diagnosis", N: 100}}},
 	}
+	at := func(x float64) []float64 {
+		list := make([]float64, learner.Points)
+		for i := range list {
+			list[i] = x
+		}
+		return list
+	}
+	asked := []record.Result{
+		{When: met, Ideas: []record.Idea{{LnP: at(-20.5)}, {ID: "low_is_a_leak", LnP: at(-18)}, {ID: "long_is_air", LnP: at(-20)}}},
+		{When: met, Ideas: []record.Idea{{LnP: at(-10)}, {ID: "low_is_a_leak", LnP: at(-8)}}},
+	}
 	for _, x := range []struct {
 		write func(io.Writer, []record.Result) error
 		list  []record.Result
@@ -53,6 +65,9 @@ func TestMixedAndDue(t *testing.T) {
 		// By the published weights of FSRS 6: easy at first, stability 8.2956 days; again, 0.212, at least a day.
 		{writeDue, history, "cause,met,due pin_seized,2026-03-01T09:00:00Z,2026-03-09T09:00:00Z pins_dry,2026-03-01T09:00:00Z,2026-03-02T09:00:00Z"},
 		{writeDue, nil, "cause,met,due"},
+		// By hand: where every point says the same, 30.5 nat less 26 and less 30 of two cars.
+		{writeIdeas, asked, "idea,nats low_is_a_leak,4.500 long_is_air,0.500"},
+		{writeIdeas, history, "idea,nats"},
 	} {
 		var out bytes.Buffer
 		if err := x.write(&out, x.list); err != nil || strings.Join(strings.Fields(out.String()), " ") != x.want {

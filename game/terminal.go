@@ -27,6 +27,8 @@ type termCmd struct {
 	Lesson string  `xor:"what" help:"This lesson on the bench instead of a job; list names them." placeholder:"ID"`
 	Car    string  `help:"Car on the bench." default:"compact_hatchback" placeholder:"ID"`
 	Width  *int    `help:"Characters of a line; without it, as many as the terminal has." placeholder:"N"`
+
+	before *play.PractiseView // to be told before the car
 }
 
 func (t *termCmd) Run(c *cli) error {
@@ -73,6 +75,11 @@ func (t *termCmd) Run(c *cli) error {
 	goOn := c.kept(words, k.Name, dir)
 	defer interrupted(goOn)()
 	k.FillTable(workers)
+	if t.before != nil {
+		if err := term.Tell(t.told(c, dir), t.before.Notice, words, os.Stdout, opt); err != nil {
+			return err
+		}
+	}
 	if err = term.Run(context.Background(), &recorded{Kept: k, words: words}, words, os.Stdin, os.Stdout, opt); err != nil {
 		fmt.Fprintln(os.Stderr, goOn)
 	}
@@ -90,6 +97,15 @@ func (t *termCmd) oneThing() error {
 		}
 	}
 	return nil
+}
+
+// told is what a learner's kept cars say, before the car they need next.
+func (t *termCmd) told(c *cli, dir string) []play.Node {
+	nodes := t.before.Nodes
+	if a := t.before.Lesson; a != nil {
+		nodes = append(nodes, play.Node{ID: "lesson", Role: "text", Name: a.Label, Value: c.command("term --lesson "+a.Act.What, dir)})
+	}
+	return nodes
 }
 
 // open begins a session or goes on with one.
@@ -117,7 +133,12 @@ func (t *termCmd) open(desk *play.Desk, words *assets.Words, dir string) (*play.
 	}
 	var drawn *record.Purpose
 	if job == practiseWord {
-		c, err := nextCar(desk.Library(), dir, aloud)
+		p, err := readPractice(desk, words, dir)
+		if err != nil {
+			return nil, err
+		}
+		t.before = p.View()
+		c, err := p.next()
 		if err != nil {
 			return nil, err
 		}

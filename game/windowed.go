@@ -82,13 +82,19 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 		}
 		return show(a, k), nil
 	}
-	cover.Practise = func(a *scene.App) (scene.Scene, error) {
-		var damaged error
-		next, err := nextCar(desk.Library(), dir, func(err error) { damaged = err })
-		if err = errors.Join(err, damaged); err != nil {
-			return nil, err // what is damaged is told once: the next press goes on
+	lesson := func(a *scene.App, id string) (scene.Scene, error) {
+		src, err := play.NewLesson(desk.Library(), words, id)
+		if err != nil {
+			return nil, err
 		}
-		return begin(a, next.Job, &next.For)
+		return scene.NewLesson(a, src), nil
+	}
+	cover.Practise = func(a *scene.App) (scene.Scene, error) {
+		p, err := readPractice(desk, words, dir)
+		if err != nil {
+			return nil, err
+		}
+		return scene.NewPractise(a, windowPractice{p, lesson, begin}), nil
 	}
 	cover.SelfCheck = func(a *scene.App) (scene.Scene, error) {
 		s, err := openCheck(desk, words, dir)
@@ -99,13 +105,7 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 	}
 	for _, l := range desk.Library().Lessons {
 		cover.Lessons = append(cover.Lessons, scene.Offer{Name: l.Title, Detail: words.Say("cover.lesson_steps", "steps", len(l.Steps)),
-			Open: func(a *scene.App) (scene.Scene, error) {
-				src, err := play.NewLesson(desk.Library(), words, l.ID)
-				if err != nil {
-					return nil, err
-				}
-				return scene.NewLesson(a, src), nil
-			}})
+			Open: func(a *scene.App) (scene.Scene, error) { return lesson(a, l.ID) }})
 	}
 	for _, ease := range scenarios.Eases {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: words.Say("cover.unseen_" + string(ease)), Detail: words.Say("cover.unseen"),

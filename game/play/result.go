@@ -61,6 +61,9 @@ func (s *Session) sayDrawn() string {
 		return ""
 	}
 	args := []any{"n", whole(d.N)}
+	if d.Idea != "" {
+		args = append(args, "idea", s.words.Say("idea."+d.Idea))
+	}
 	for i, name := range []string{"cause", "other"} {
 		if i < len(d.Causes) {
 			said := d.Causes[i]

@@ -6,6 +6,7 @@ import (
 
 	"github.com/open-spaced-repetition/go-fsrs/v4"
 
+	"evenwear/scenarios"
 	"evenwear/scoring/record"
 )
 
@@ -62,6 +63,13 @@ func Cards(history []record.Result) []Card {
 		return 1
 	})
 	return list
+}
+
+// soonest are the cards of a library's causes, what is due first first.
+func soonest(lib *scenarios.Library, history []record.Result) []Card {
+	cards := slices.DeleteFunc(Cards(history), func(c Card) bool { return lib.Cause(c.Cause) == nil })
+	slices.SortStableFunc(cards, func(a, b Card) int { return a.Due.Compare(b.Due) })
+	return cards
 }
 
 // rating is what a diagnosis says of how well a cause is known.

@@ -2,6 +2,7 @@ package practice
 
 import (
 	"errors"
+	"math"
 	"math/rand/v2"
 	"slices"
 	"time"
@@ -12,11 +13,12 @@ import (
 
 // Why a car was drawn.
 const (
-	Gentle = "gentle" // little is known of the learner: a car that is plain to find
-	Paired = "pair"   // of the two causes mixed up most
-	Due    = "due"    // of a cause that comes back by the schedule
-	New    = "new"    // of a cause not met yet
-	Any    = "any"    // as cars come
+	Gentle     = "gentle" // little is known of the learner: a car that is plain to find
+	Confronted = "idea"   // of a cause that shows a misconception to be wrong
+	Paired     = "pair"   // of the two causes mixed up most
+	Due        = "due"    // of a cause that comes back by the schedule
+	New        = "new"    // of a cause not met yet
+	Any        = "any"    // as cars come
 )
 
 const (
@@ -42,15 +44,17 @@ type wish struct {
 	why    string
 	causes []string
 	n      float64 // the figure that told so
+	idea   string  // misconception to be confronted
 }
 
 // ErrNoCar says that no car is left that was never played here.
 var ErrNoCar = errors.New("no car is left to draw that was not played here; forget some sessions, as game list shows them")
 
 // Next chooses the next car of a library from what a learner's debriefs came to:
-// their first three are gentle; after that a third of the turns each begins with
-// the pair mixed up most, with what is longest due, and with what was not met
-// yet, and takes the next of these where one has nothing. Causes that the library
+// their first three are gentle; after that, while they show a misconception, a car
+// that confronts it; else a third of the turns each begins with the pair mixed up
+// most, with what is longest due, and with what was not met yet, and takes the next
+// of these where one has nothing. Causes that the library
 // does not have are passed over. played are ids of jobs that must not come again,
 // beside those of the history. The same arguments give the same car.
 func Next(lib *scenarios.Library, history []record.Result, played map[string]bool, now time.Time, luck uint64) (Choice, error) {
@@ -80,18 +84,16 @@ func wanted(lib *scenarios.Library, history []record.Result, now time.Time) []wi
 	var turns [3][]wish
 	table := Confused(history)
 	if p, ok := table.Worst(known); ok {
-		turns[0] = []wish{{Paired, []string{p.True, p.Said}, 100 * p.Belief}}
+		turns[0] = []wish{{why: Paired, causes: []string{p.True, p.Said}, n: 100 * p.Belief}}
 	}
-	cards := Cards(history)
-	cards = slices.DeleteFunc(cards, func(c Card) bool { return !known(c.Cause) })
+	cards := soonest(lib, history)
 	met := map[string]bool{}
 	for _, c := range cards {
 		met[c.Cause] = true
 	}
-	slices.SortStableFunc(cards, func(a, b Card) int { return a.Due.Compare(b.Due) })
 	if len(cards) > 0 && !cards[0].Due.After(now) {
 		days := now.Sub(cards[0].Met).Hours() / 24
-		turns[1] = []wish{{Due, []string{cards[0].Cause}, float64(int(days + 0.5))}}
+		turns[1] = []wish{{why: Due, causes: []string{cards[0].Cause}, n: float64(int(days + 0.5))}}
 	}
 	var fresh []string
 	for _, c := range lib.Causes {
@@ -100,10 +102,30 @@ func wanted(lib *scenarios.Library, history []record.Result, now time.Time) []wi
 		}
 	}
 	if len(fresh) > 0 {
-		turns[2] = []wish{{New, fresh, 0}}
+		turns[2] = []wish{{why: New, causes: fresh}}
 	}
 	first := len(history) % len(turns)
-	return slices.Concat(turns[first], turns[(first+1)%3], turns[(first+2)%3])
+	return slices.Concat(confronting(lib, history), turns[first], turns[(first+1)%3], turns[(first+2)%3])
+}
+
+// confronting is a wish for a car that shows the learner's misconception to be
+// wrong; none: they show none, or the library has no such cause.
+func confronting(lib *scenarios.Library, history []record.Result) []wish {
+	n, ok := Named(history)
+	if !ok {
+		return nil
+	}
+	c, _ := confront(n.Idea)
+	w := wish{why: Confronted, idea: n.Idea, n: math.Round(10*n.Better) / 10}
+	for _, id := range c.causes {
+		if lib.Cause(id) != nil {
+			w.causes = append(w.causes, id)
+		}
+	}
+	if len(w.causes) == 0 {
+		return nil
+	}
+	return []wish{w}
 }
 
 // find tries seeds, without building their cars, until the truth is as wished.
@@ -132,8 +154,8 @@ func find(lib *scenarios.Library, w wish, ease scenarios.Ease, taken func(string
 		if !fits(truth) {
 			continue
 		}
-		p := record.Purpose{Why: w.why, Causes: w.causes, N: w.n}
-		if w.why == New {
+		p := record.Purpose{Why: w.why, Causes: w.causes, N: w.n, Idea: w.idea}
+		if w.why == New || w.why == Confronted {
 			p.Causes = slices.DeleteFunc(truth, func(c string) bool { return !slices.Contains(w.causes, c) })
 		}
 		return Choice{Job: id, For: p}, true

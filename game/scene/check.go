@@ -21,20 +21,13 @@ type SelfCheck interface {
 // are handed over.
 type check struct {
 	*lettering
-	app     *App
-	game    SelfCheck
-	view    *play.CheckView
-	targets widget.Targets
-	keys    []checkKey
-	notice  string
-	stamp   stamp // counts what changed
-	wait    int   // [ms] until it is asked again how far the marks are
-}
-
-type checkKey struct {
-	widget.Key
-	id string
-	do func()
+	keyed
+	app    *App
+	game   SelfCheck
+	view   *play.CheckView
+	notice string
+	stamp  stamp // counts what changed
+	wait   int   // [ms] until it is asked again how far the marks are
 }
 
 // NewCheck shows a self-check; Esc leads back to the cover.
@@ -78,18 +71,9 @@ func (s *check) leave() {
 
 // layout lists the keys afresh.
 func (s *check) layout() {
-	s.keys = s.keys[:0]
-	s.targets.Clear()
-	add := func(panel int, id string, k widget.Key, do func()) {
-		k.Focused = s.targets.Focus == id
-		s.keys = append(s.keys, checkKey{k, id, do})
-		s.targets.Add(k.Target(id, panel))
-	}
-	h := 29.0
-	if s.app.Touch {
-		h = widget.TouchTarget
-	}
-	add(0, "leave", widget.Key{Rect: draw.Rect{X: 1157, Y: 40.5 - h/2, W: 98, H: h}, Label: s.word("sheet.leave"), Letter: "Esc"}, s.leave)
+	s.begin()
+	h := keyHeight(s.app.Touch)
+	s.addLeave(s.word("sheet.leave"), h, s.leave)
 	v := s.view
 	for i := range v.Cars {
 		if a := v.Cars[i].Open; a != nil {
@@ -98,7 +82,7 @@ func (s *check) layout() {
 			if i < 10 {
 				k.Letter = s.num(float64((i+1)%10), 0)
 			}
-			add(1, "car"+s.num(float64(i+1), 0), k, func() { s.open(i + 1) })
+			s.add(1, "car"+s.num(float64(i+1), 0), k, func() { s.open(i + 1) })
 		}
 	}
 	foot := draw.Rect{X: 29, Y: 646, W: 244, H: 44}
@@ -106,7 +90,7 @@ func (s *check) layout() {
 		if a == nil {
 			return
 		}
-		add(2, id, widget.Key{Rect: foot, Label: a.Label, Letter: a.Key, Strong: strong}, do)
+		s.add(2, id, widget.Key{Rect: foot, Label: a.Label, Letter: a.Key, Strong: strong}, do)
 		foot.X += foot.W + 12
 	}
 	next("next", v.Next, true, func() { s.open(int(v.Next.Act.N)) })
@@ -126,13 +110,7 @@ func (s *check) layout() {
 
 // Handle answers one event.
 func (s *check) Handle(e widget.Event) {
-	id := s.targets.Handle(e)
-	for i := range s.keys {
-		if s.keys[i].id == id {
-			s.keys[i].do()
-			break
-		}
-	}
+	s.press(e)
 	s.layout()
 }
 
@@ -155,10 +133,7 @@ func (s *check) StillStamp() uint64 {
 	return uint64(newStamp.add(uint64(s.stamp)).text(s.targets.Focus).text(s.notice).flag(s.app.Touch))
 }
 
-func (s *check) pressables() (list []Pressable) {
+func (s *check) pressables() []Pressable {
 	s.layout()
-	for i := range s.keys {
-		list = append(list, ofKey(&s.keys[i].Key, s.keys[i].id, s.keys[i].Focused))
-	}
-	return list
+	return s.list()
 }

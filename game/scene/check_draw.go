@@ -27,12 +27,10 @@ func (s *check) Still(c *draw.Canvas) {
 	rule(c, 18, 634, 1262, 634)
 	c.Text(draw.Pt{X: 29, Y: 45}, draw.SheetText, th.Ink, s.word("check.sheet_name"))
 	x := 29 + c.Measure(draw.SheetText, s.word("check.sheet_name")) + 14
-	s.sentence(c, draw.Pt{X: x, Y: 44}, s.says(), 1146-x)
+	sentence(c, s.lettering, draw.Pt{X: x, Y: 44}, s.says(), 1146-x)
 	s.drawTable(c)
 	s.drawBottom(c)
-	for i := range s.keys {
-		s.keys[i].Key.Draw(c)
-	}
+	s.draw(c)
 	came := "—"
 	off := came
 	if v.Complete {
@@ -55,26 +53,6 @@ func (s *check) says() string {
 		return s.view.Stale
 	}
 	return s.view.Summary
-}
-
-// sentence letters a text in one line, or smaller in two.
-func (s *check) sentence(c *draw.Canvas, at draw.Pt, text string, width float64) {
-	st := draw.SentenceText
-	lines := s.lines(c, text, st, width)
-	if len(lines) > 1 {
-		st = st.At(14)
-		lines = s.lines(c, text, st, width)
-		if len(lines) > 1 {
-			at.Y -= 9
-		}
-	}
-	for i, l := range lines[:min(len(lines), 2)] {
-		if i == 1 && len(lines) > 2 {
-			l += " " + lines[2]
-		}
-		c.Text(at, st, c.Theme.Ink, fit(c, s.lettering, l, st, width))
-		at.Y += st.LineHeight()
-	}
 }
 
 // drawTable draws a row a car: what it was and its marks, or how far it is.

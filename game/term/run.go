@@ -60,6 +60,13 @@ func Run(ctx context.Context, g Game, words Words, in io.Reader, out io.Writer, 
 	return newTerminal(words, in, out, opt).run(ctx, g, false)
 }
 
+// Tell prints what is to be read, and asks nothing.
+func Tell(nodes []play.Node, notice string, words Words, out io.Writer, opt Options) error {
+	t := newTerminal(words, strings.NewReader(""), out, opt)
+	t.show(nodes, notice)
+	return t.out.Flush()
+}
+
 // run plays a job; a sealed one ends with the hand-over.
 func (t *terminal) run(ctx context.Context, g Game, sealed bool) error {
 	for {

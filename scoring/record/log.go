@@ -24,6 +24,7 @@ type Purpose struct {
 	Why    string   `json:"why"`              // a word of the practice or the self-check
 	Causes []string `json:"causes,omitempty"` // that the car was drawn for
 	N      float64  `json:"n,omitempty"`      // the figure that told so
+	Idea   string   `json:"idea,omitempty"`   // misconception that the car was drawn to confront
 	Check  string   `json:"check,omitempty"`  // name of the self-check
 	Car    int      `json:"car,omitempty"`    // its place in the self-check, from 1
 }
