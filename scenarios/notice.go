@@ -38,19 +38,24 @@ const (
 
 // An impression is what a car lets its owner notice, computed. SI.
 type impression struct {
-	pull   float64                    // [m/s²] to the right, braking from 50 km/h at 3 m/s²
-	hub    [physics.NumWheels]float64 // [°C] after ten kilometres
-	drag   float64                    // [N] at the tyres, pedal free, after the same
+	ride
 	long   float64                    // [m] pedal at 150 N beyond the new car's
 	pumped float64                    // [m] by which three strokes raise it
 	sunk   float64                    // [m] from 1 s to 11 s at 200 N
-	pulse  float64                    // [m]
 	wet    [physics.NumWheels]float64 // [m³] out of the wheel's brake in ten seconds at 200 N
 	level  float64                    // [1] MIN 0, MAX 1
-	hard   float64                    // [1] foot for 3 m/s², over that of the new car
 	washer float64                    // [1] of a full bottle
 	lamp   float64                    // [1] light of the warning lamp, foot off or at 200 N
 	float  float64                    // [1] level, MIN 0 and MAX 1, at which its switch closes
+}
+
+// ride is what driving shows. SI.
+type ride struct {
+	pull  float64                    // [m/s²] to the right, braking from 50 km/h at 3 m/s²
+	pulse float64                    // [m]
+	hard  float64                    // [1] foot for 3 m/s², over that of the new car
+	hub   [physics.NumWheels]float64 // [°C] after ten kilometres
+	drag  float64                    // [N] at the tyres, pedal free, after the same
 }
 
 // usual is what an owner is used to: the car when it was new.
@@ -96,44 +101,56 @@ func look(spec *physics.Spec, cond physics.Condition, duty physics.Duty) (impres
 
 // look drives a car that was used like this as its owner would, who knows it from new.
 func (u *usual) look(m *physics.Model, duty physics.Duty) (im impression, err error) {
-	spec, cond := m.Spec(), m.Condition()
 	rest, err := m.Rest()
 	if err != nil {
 		return im, err
 	}
-	im.level = m.Level(&rest)
-	im.float = -cond.FloatHigh / spec.Reservoir.MinToMax
+	r, err := u.drive(m, rest, duty)
+	if err != nil {
+		return im, err
+	}
+	return u.stand(m, rest, r)
+}
+
+// drive is what the owner notices on the road.
+func (u *usual) drive(m *physics.Model, rest physics.State, duty physics.Duty) (r ride, err error) {
 	stop, err := m.Stop(rest, everyday)
 	if err != nil {
-		return im, err
+		return r, err
 	}
-	im.pull, im.pulse, im.hard = stop.Pull, stop.PedalPulse, stop.Foot/u.foot
-	im.washer = m.WasherLevel(physics.Cold)
+	r.pull, r.pulse, r.hard = stop.Pull, stop.PedalPulse, stop.Foot/u.foot
 	tour, err := m.Tour(rest, duty, 10)
 	if err != nil {
-		return im, err
+		return r, err
 	}
 	for w := range physics.NumWheels {
-		im.hub[w] = tour.Heat[w].Hat
+		r.hub[w] = tour.Heat[w].Hat
 		torque, err := m.TurnTorque(&tour, physics.Wheel(w))
 		if err != nil {
-			return im, err
+			return r, err
 		}
-		im.drag += torque / spec.Body.TyreRadius
+		r.drag += torque / m.Spec().Body.TyreRadius
 	}
+	return r, nil
+}
+
+// stand adds to a ride what the owner notices of the standing car.
+func (u *usual) stand(m *physics.Model, rest physics.State, r ride) (im impression, err error) {
+	spec, cond := m.Spec(), m.Condition()
+	im.ride = r
+	im.level = m.Level(&rest)
+	im.float = -cond.FloatHigh / spec.Reservoir.MinToMax
+	im.washer = m.WasherLevel(physics.Cold)
 	first, pumped, err := press(m, rest)
 	if err != nil {
 		return im, err
 	}
 	im.pumped, im.long = first-pumped, first-u.long
-	held, err := foot(m, rest, 200, 1000)
+	held, sunk, _, err := hold(m, rest)
 	if err != nil {
 		return im, err
 	}
-	im.lamp = max(m.Lamp(&rest), m.Lamp(&held))
-	if im.sunk, _, err = hold(m, rest); err != nil {
-		return im, err
-	}
+	im.lamp, im.sunk = max(m.Lamp(&rest), m.Lamp(&held)), sunk
 	for w := range physics.NumWheels {
 		if cond.Wheels[w].Holes() == 0 {
 			continue
@@ -152,7 +169,7 @@ func (u *usual) look(m *physics.Model, duty physics.Duty) (im impression, err er
 		if err != nil {
 			return im, err
 		}
-		if _, im.wet[w], err = hold(am, as); err != nil {
+		if _, _, im.wet[w], err = hold(am, as); err != nil {
 			return im, err
 		}
 	}
@@ -185,16 +202,20 @@ func press(m *physics.Model, s physics.State) (first, third float64, err error) 
 	return first, third, nil
 }
 
-// hold is how far the pedal sinks [m] and what the car loses [m³] in ten seconds at 200 N.
-func hold(m *physics.Model, s physics.State) (sunk, lost float64, err error) {
-	if s, err = foot(m, s, 200, 1000); err != nil {
-		return 0, 0, err
+// hold is the car after a second at 200 N, and how far the pedal sinks [m] and what
+// it loses [m³] in the ten seconds after it: in steps of a second, by which a pedal
+// that is held loses nothing; see physics/inspect/foot.go.
+func hold(m *physics.Model, s physics.State) (held physics.State, sunk, lost float64, err error) {
+	if held, err = foot(m, s, 200, 1000); err != nil {
+		return held, 0, 0, err
 	}
-	from, before := m.PedalTravel(&s), s.Lost
-	if s, err = foot(m, s, 200, 10000); err != nil {
-		return 0, 0, err
+	s = held
+	for range 10 {
+		if s, err = m.Step(s, physics.Input{Foot: 200, Engine: true}, 1000); err != nil {
+			return held, 0, 0, err
+		}
 	}
-	return m.PedalTravel(&s) - from, s.Lost - before, nil
+	return held, m.PedalTravel(&s) - m.PedalTravel(&held), s.Lost - held.Lost, nil
 }
 
 // felt is how much of a thing is there, as a share of what an owner notices.

@@ -48,10 +48,30 @@ func (w *Witness) Look(m *physics.Model, duty physics.Duty) (*Impression, error)
 		return nil, err
 	}
 	im, err := u.look(m, duty)
+	return &Impression{im}, err
+}
+
+// LookLike is Look of a car that differs from the one of like only by the circuits
+// of the brake, or of its mirror image, left and right changed. It stands on its
+// own; it is driven as that one, which the circuits hardly move.
+func (w *Witness) LookLike(m *physics.Model, like *Impression, mirrored bool) (*Impression, error) {
+	u, err := w.usual()
 	if err != nil {
 		return nil, err
 	}
-	return &Impression{im}, nil
+	rest, err := m.Rest()
+	if err != nil {
+		return nil, err
+	}
+	r := like.im.ride
+	if mirrored {
+		r.pull = -r.pull
+		for w := range physics.Wheel(physics.NumWheels) {
+			r.hub[w] = like.im.hub[w.Mate()]
+		}
+	}
+	im, err := u.stand(m, rest, r)
+	return &Impression{im}, err
 }
 
 // Tells is what the owner tells of a drawn car.

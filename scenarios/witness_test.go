@@ -25,7 +25,7 @@ func TestToldSumsToOne(t *testing.T) {
 	if len(all) != 18 {
 		t.Fatalf("%d claims; the sum over all sets of them is meant for 18", len(all))
 	}
-	im := &Impression{impression{pull: 0.12, drag: 80, long: 2e-3, pulse: 0.31e-3, level: 0.1, hard: 1.1, washer: 1}}
+	im := &Impression{impression{ride: ride{pull: 0.12, drag: 80, pulse: 0.31e-3, hard: 1.1}, long: 2e-3, level: 0.1, washer: 1}}
 	im.im.hub[0], im.im.wet[2] = 33, 0.08e-6
 	sum := 0.0
 	for set := range 1 << len(all) {
@@ -45,7 +45,7 @@ func TestToldSumsToOne(t *testing.T) {
 // TestToldAsDrawn: a fair car's owner tells two of three plain things as often as
 // [told] does, and nothing only where there is nothing.
 func TestToldAsDrawn(t *testing.T) {
-	plain := Impression{impression{pull: 10, drag: 1e5, lamp: 1, level: -5, hard: 1, washer: 1}}
+	plain := Impression{impression{ride: ride{pull: 10, drag: 1e5, hard: 1}, lamp: 1, level: -5, washer: 1}}
 	p := func(claims ...string) float64 {
 		var list []Claim
 		for _, c := range everyClaim() {

@@ -5,6 +5,7 @@ import (
 
 	"evenwear/physics/inspect"
 	"evenwear/scenarios"
+	"evenwear/scoring/evidence"
 )
 
 // ears are what the owner of each possible car would notice of it, so that any
@@ -14,12 +15,28 @@ type ears struct {
 	witness *scenarios.Witness
 	used    scenarios.Driven // as far as it is known
 
+	first    []int  // by hypothesis: the first of its kin, which is always heard before it
+	mirrored []bool // by hypothesis: left and right are changed from there
+
 	mu   sync.Mutex
 	seen []*scenarios.Impression // by hypothesis; nil: not yet looked at
 }
 
-func newEars(car *scenarios.Car, known scenarios.Driven, hypotheses int) *ears {
-	return &ears{witness: scenarios.NewWitness(&car.Spec), used: scenarios.Vary(known, nil), seen: make([]*scenarios.Impression, hypotheses)}
+func newEars(car *scenarios.Car, known scenarios.Driven, p *evidence.Problem) *ears {
+	n := len(p.Hypotheses)
+	e := &ears{witness: scenarios.NewWitness(&car.Spec), used: scenarios.Vary(known, nil),
+		first: make([]int, n), mirrored: make([]bool, n), seen: make([]*scenarios.Impression, n)}
+	kin := map[string]int{} // only looked up
+	for h := range p.Hypotheses {
+		name := p.Hypotheses[h].Kin
+		if _, has := kin[name]; !has {
+			kin[name] = h
+		}
+		e.first[h] = kin[name]
+		at, _ := p.Mirror(h, kin[name], inspect.Instance{Check: "spin", PerWheel: true})
+		e.mirrored[h] = at.Wheel != 0
+	}
+	return e
 }
 
 // told weighs what an owner told, under each hypothesis [nat]. The car at its
@@ -27,11 +44,16 @@ func newEars(car *scenarios.Car, known scenarios.Driven, hypotheses int) *ears {
 func (e *ears) told(claims []scenarios.Claim) func(h int, centre *inspect.World) (float64, error) {
 	return func(h int, centre *inspect.World) (float64, error) {
 		e.mu.Lock()
-		im := e.seen[h]
+		im, like := e.seen[h], e.seen[e.first[h]]
 		e.mu.Unlock()
 		if im == nil {
 			var err error
-			if im, err = e.witness.Look(centre.Model, e.used.Duty()); err != nil {
+			if like == nil {
+				im, err = e.witness.Look(centre.Model, e.used.Duty())
+			} else {
+				im, err = e.witness.LookLike(centre.Model, like, e.mirrored[h])
+			}
+			if err != nil {
 				return 0, err
 			}
 			e.mu.Lock()

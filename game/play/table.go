@@ -38,7 +38,7 @@ func (d *Desk) table(job *scenarios.Job) (*table, error) {
 	p := newProblem(d.lib, job.Car, job.Driven)
 	t := &table{key: key}
 	if job.Claims != nil {
-		t.ears = newEars(job.Car, job.Driven, len(p.Hypotheses))
+		t.ears = newEars(job.Car, job.Driven, p)
 		p.Told = t.ears.told(job.Claims)
 	}
 	var err error

@@ -31,7 +31,7 @@ func libraryProblem(t testing.TB, lib *scenarios.Library, job string, built *ato
 		t.Fatalf("no job %s", job)
 	}
 	p := newProblem(lib, j.Car, j.Driven)
-	p.Told = newEars(j.Car, j.Driven, len(p.Hypotheses)).told(j.Claims)
+	p.Told = newEars(j.Car, j.Driven, p).told(j.Claims)
 	inner := p.Build
 	p.Build = func(h int, b []float64) (*inspect.World, error) {
 		built.Add(1)
