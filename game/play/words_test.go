@@ -1,9 +1,13 @@
 package play_test
 
 import (
+	"slices"
+	"strings"
 	"testing"
+	"unicode"
 
 	"evenwear/assets"
+	"evenwear/game/play/playtest"
 	"evenwear/physics/inspect"
 	"evenwear/scoring"
 )
@@ -41,4 +45,42 @@ func TestEveryCheckHasWords(t *testing.T) {
 	for _, r := range scoring.ReasonIDs() {
 		need(r.ID)
 	}
+}
+
+// TestSeenIsNoAnswer: what is described of a sight, sound or touch, before the
+// learner has chosen a word for it, holds no word of the answers it is chosen
+// from, not in another form either: neither the right one nor a wrong one.
+func TestSeenIsNoAnswer(t *testing.T) {
+	_, words := playtest.Desk(t)
+	small := []string{"air", "out", "two", "much", "before"} // no answer by themselves
+	seen := 0
+	for _, c := range inspect.All() {
+		var answers []string
+		for _, w := range c.Meter.Words {
+			for _, part := range lettered(words.Say("word." + w)) {
+				if len(part) >= 3 && !slices.Contains(small, part) {
+					answers = append(answers, strings.TrimSuffix(part, "s"))
+				}
+			}
+		}
+		for _, w := range c.Meter.Words {
+			text := words.Say("see." + string(c.ID) + "." + w)
+			seen++
+			for _, part := range lettered(text) {
+				for _, a := range answers {
+					short, long := min(part, a), max(part, a) // of two where one begins the other the shorter comes first
+					if len(short) >= 3 && strings.HasPrefix(long, short) && len(long)-len(short) <= 3 {
+						t.Errorf("%s: %q of the answers is told by %q in %q", c.ID, a, part, text)
+					}
+				}
+			}
+		}
+	}
+	if seen < 50 {
+		t.Errorf("only %d descriptions were read", seen)
+	}
+}
+
+func lettered(text string) []string {
+	return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) })
 }
