@@ -7,7 +7,6 @@ import (
 
 	"evenwear/physics"
 	"evenwear/physics/inspect"
-	"evenwear/physics/physicstest"
 	"evenwear/scenarios"
 )
 
@@ -45,28 +44,43 @@ func (d *dice) condition(t testing.TB) (cond physics.Condition) {
 	return cond
 }
 
+// specs are the cars that a fuzzer drives: the library's three.
+func specs(t testing.TB) []*physics.Spec {
+	lib, err := scenarios.Embedded()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var all []*physics.Spec
+	for _, c := range lib.Cars {
+		all = append(all, &c.Spec)
+	}
+	return all
+}
+
 // typed tells whether an error is one that the physics promise.
 func typed(err error) bool {
 	return errors.As(err, new(*physics.SpecError)) || errors.As(err, new(*physics.CornerError)) || errors.As(err, new(*physics.DivergedError))
 }
 
-// seeds are a sound car, one fault of each kind and heaps of them.
+// seeds are sound cars, one fault of each kind and heaps of them; the first byte
+// picks the car.
 func seeds(f *testing.F) {
 	f.Add([]byte{})
 	for i := range 48 {
-		f.Add([]byte{1, 0, byte(i), 200, 1, 120, byte(i), 90, byte(3 * i), 7, 200, 5, 0, byte(i)})
-		f.Add([]byte{7, 0, byte(i), 150, 1, 0, byte(3 * i), 99, 0, 0, byte(5 * i), 140, 1, 0, byte(7 * i), 170, 0, 0, byte(11 * i), 80, 1, byte(i), 255, 3, 90, 60, 30})
+		f.Add([]byte{byte(i), 1, 0, byte(i), 200, 1, 120, byte(i), 90, byte(3 * i), 7, 200, 5, 0, byte(i)})
+		f.Add([]byte{byte(i + 1), 7, 0, byte(i), 150, 1, 0, byte(3 * i), 99, 0, 0, byte(5 * i), 140, 1, 0, byte(7 * i), 170, 0, 0, byte(11 * i), 80, 1, byte(i), 255, 3, 90, 60, 30})
 	}
 }
 
-// FuzzStep: a car with anything in its stated range is refused in a typed error
+// FuzzStep: any of the three cars with anything in its stated range is refused in a typed error
 // or, driven anyhow, finds the balance of every step; its numbers stay numbers,
 // its fluid stays, its pistons stay between their stops.
 func FuzzStep(f *testing.F) {
 	seeds(f)
-	spec := physicstest.Hatchback()
+	cars := specs(f)
 	f.Fuzz(func(t *testing.T, data []byte) {
 		d := dice(data)
+		spec := cars[d.byte()%len(cars)]
 		m, err := physics.New(spec, d.condition(t))
 		if err != nil {
 			if !typed(err) {
@@ -134,14 +148,15 @@ func FuzzStep(f *testing.F) {
 	})
 }
 
-// FuzzChecks: every check of a car with anything in its stated range gives a
+// FuzzChecks: every check of any of the three cars with anything in its stated range gives a
 // number that its meter can show with a probability.
 func FuzzChecks(f *testing.F) {
 	seeds(f)
-	spec := physicstest.Hatchback()
+	cars := specs(f)
 	list := inspect.Instances()
 	f.Fuzz(func(t *testing.T, data []byte) {
 		d := dice(data)
+		spec := cars[d.byte()%len(cars)]
 		w, err := inspect.NewWorld(spec, d.condition(t))
 		if err != nil {
 			if !typed(err) {
