@@ -19,35 +19,35 @@ const slack = 1e-5
 // which of a row of cells the mean lies:
 //
 //	H(cell) + Σ P(cell)·(½·log₂ V(cell)) − Σ w·log₂ d
-func (f *forecast) most() float64 {
-	low, high, dev, answered, silent := math.Inf(1), math.Inf(-1), 0.0, 0.0, 0.0
-	for i := range f.outlook {
-		o := &f.outlook[i]
+func (v *view) most() float64 {
+	low, high, noise, answered, silent := math.Inf(1), math.Inf(-1), 0.0, 0.0, 0.0
+	for i := range v.outlook {
+		o := &v.outlook[i]
 		if math.IsNaN(o.mean) {
 			silent += o.share
 			continue
 		}
 		low, high = min(low, o.mean), max(high, o.mean)
-		dev += float64(o.share * o.dev)
+		noise += float64(o.share * o.variance)
 		answered += o.share
 	}
 	if answered == 0 {
 		return 0
 	}
-	width := max(float64(cellDeviations*dev/answered), (high-low)/(crowdCells-1))
+	width := max(float64(cellDeviations*math.Sqrt(noise/answered)), (high-low)/(crowdCells-1))
 	var all crowd
 	var cell [crowdCells]crowd
-	noise := 0.0 // of which nothing is told
-	for i := range f.outlook {
-		o := &f.outlook[i]
+	known := 0.0 // what stands before the meter when the hypothesis is known
+	for i := range v.outlook {
+		o := &v.outlook[i]
 		if math.IsNaN(o.mean) {
 			continue
 		}
-		at, v := o.mean-low, float64(o.dev*o.dev)
-		noise += float64(0.5 * o.share * quickLog2(v))
-		all.join(o.share, at, v)
+		at := o.mean - low
+		known += float64(0.5 * o.share * quickLog2(o.variance))
+		all.join(o.share, at, o.variance)
 		n := min(int(at/width), crowdCells-1)
-		cell[n].join(o.share, at-float64(float64(n)*width), v)
+		cell[n].join(o.share, at-float64(float64(n)*width), o.variance)
 	}
 	apart := 0.0
 	for n := range cell {
@@ -55,14 +55,14 @@ func (f *forecast) most() float64 {
 			apart += c.spread() - float64(c.share*quickLog2(c.share/answered))
 		}
 	}
-	told := max(0, min(all.spread(), apart)-noise)
+	told := max(0, min(all.spread(), apart)-known)
 	if silent > 0 {
 		told += float64(-silent*quickLog2(silent)) - float64(answered*quickLog2(answered))
 	}
 	return told + slack
 }
 
-// cellDeviations is how wide a cell is, in mean deviations.
+// cellDeviations is how wide a cell is, in deviations.
 const cellDeviations = 3
 
 // A crowd is some hypotheses together: what stands before the meter under any of them.

@@ -21,13 +21,10 @@ type column struct {
 
 // A kind is a [Fit] that tells apart from others by ==.
 type kind struct {
-	ok             bool
+	ok, steady     bool // steady: it does not move with the background
 	mean, residual float64
 	slope          [MaxBackground]float64
 }
-
-// steady tells that it does not move with the background.
-func (k *kind) steady() bool { return k.slope == [MaxBackground]float64{} }
 
 // columnsOf are those of rows, the ones wanted last if they were of the same.
 func (t *Table) columnsOf(rows []*tableRow) *columns {
@@ -60,6 +57,7 @@ func (col *column) gather(rows []*tableRow, c int) {
 		f := &row.fits[c]
 		k := kind{ok: f.OK, mean: f.Mean, residual: f.Residual}
 		copy(k.slope[:], f.Slope)
+		k.steady = k.slope == [MaxBackground]float64{}
 		at, known := seen[k]
 		if !known {
 			at = int32(len(col.kind))

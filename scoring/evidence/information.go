@@ -32,6 +32,10 @@ type scout struct {
 	member   []int     // live hypotheses, class by class
 	ends     []int     // class -> where its members end
 	unsure   float64   // [bit] entropy of the classes
+	back     int       // coordinates of the background
+	views    []view    // by check, room of the posterior
+	head     []int32   // room: by kind or group
+	sort     []seen    // room: by outlook
 	f        forecast
 	joint    []float64    // room: [class][bin]
 	sum      []float64    // room: [bin]
@@ -44,7 +48,10 @@ type scout struct {
 
 // scout groups the live hypotheses by the given grouping of all hypotheses.
 func (p *Posterior) scout(groupOf []int) *scout {
-	s := &scout{p: p}
+	if p.views == nil {
+		p.views = make([]view, len(p.t.checks))
+	}
+	s := &scout{p: p, back: len(p.t.problem.Background), views: p.views}
 	s.hyps, s.prob, s.left = p.live()
 	for i, h := range s.hyps {
 		s.group = append(s.group, int32(p.group[h]))
@@ -73,11 +80,18 @@ func (p *Posterior) scout(groupOf []int) *scout {
 // forecast turns the scout to check c. It returns false when the check has no
 // computed answer for a live hypothesis.
 func (s *scout) forecast(c int) bool {
-	if !s.aim(c, &s.f) {
+	v, ok := s.aim(c)
+	if !ok {
 		return false
 	}
-	s.f.bin(&s.p.t.checks[c].Meter)
+	s.bin(c, v)
 	return true
+}
+
+// bin turns the scout to a check that was looked at.
+func (s *scout) bin(c int, v *view) {
+	s.f.view = v
+	s.f.bin(&s.p.t.checks[c].Meter)
 }
 
 // room empties joint for so many bins.

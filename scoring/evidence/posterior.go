@@ -41,6 +41,7 @@ type Posterior struct {
 	columns *columns    // of rows, made when first wanted
 	joint   []*gaussian // by group: what is known of it by its moments, made when first wanted; see whole
 	lesson  lesson
+	views   []view // room of a scout
 }
 
 // Posterior begins with the prior over what the table holds now and what the owner
@@ -117,7 +118,7 @@ func (p *Posterior) Clone() *Posterior {
 	for g := range p.state {
 		q.state[g] = p.state[g].clone()
 	}
-	q.joint, q.lesson = nil, lesson{}
+	q.joint, q.lesson, q.views = nil, lesson{}, nil
 	return &q
 }
 

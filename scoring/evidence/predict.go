@@ -10,82 +10,100 @@ import (
 // before they are summed over. Gathering can only hide information, never make it.
 const maxBins = 40
 
-// A forecast is what one check would show. Live hypotheses under which it looks
-// alike share an outlook.
-type forecast struct {
+// A view is what one check would show: live hypotheses under which it looks alike
+// share an outlook.
+type view struct {
 	of      []int32 // by live hypothesis: its outlook
 	outlook []outlook
-	bins    int
-	slip    float64   // [1] chance that a slip lands in a bin
-	p       []float64 // [outlook][bin], row by row
-	head    []int32   // room: by kind or group: 1 + where its list of outlooks begins
 }
 
 // An outlook is what a check would show under some hypotheses.
 type outlook struct {
-	mean, dev float64 // [unit] of what stands before the meter; a NaN: no answer
-	share     float64 // [1] probability of the hypotheses
-	group     int32   // what is known of the coordinates; −1: it does not matter
-	kind      int32   // of fit
-	next      int32   // another of the same group or kind; −1: none
-	from, to  int16   // bins that no slip is needed for
+	mean, variance float64 // [unit, unit²] of what stands before the meter; mean NaN: no answer
+	share          float64 // [1] probability of the hypotheses
+	from, to       int16   // bins that no slip is needed for
 }
 
-// aim turns f to check c: outlooks, but no bins yet. It returns false when the
-// check has no computed answer for a live hypothesis.
-func (s *scout) aim(c int, f *forecast) bool {
+// A forecast is a view by bins of displays.
+type forecast struct {
+	*view
+	bins int
+	slip float64   // [1] chance that a slip lands in a bin
+	p    []float64 // [outlook][bin], row by row
+}
+
+// A seen is the outlook of one kind of fit in one group.
+type seen struct {
+	kind, group int32 // −1: the group does not matter
+	next        int32 // another of the same kind, or group; −1: none
+}
+
+// aim looks at check c. It returns false when the check has no computed answer for
+// a live hypothesis.
+func (s *scout) aim(c int) (*view, bool) {
 	p := s.p
 	col := p.column(c)
 	p.aimAt(c, &p.t.checks[c].Meter)
-	loose := p.aimed.biasAt < 0 && p.aimed.fitAt < 0 // of all coordinates but the background
 	// Outlooks of one kind, or of one group, whichever are more, are a list.
 	byKind := len(p.state) <= len(col.kind)
-	f.head = append(f.head[:0], make([]int32, max(len(p.state), len(col.kind)))...)
-	f.of, f.outlook = f.of[:0], f.outlook[:0]
+	s.head = append(s.head[:0], make([]int32, max(len(p.state), len(col.kind)))...) // 1 + where it begins
+	s.sort = s.sort[:0]
+	v := &s.views[c]
+	if most := min(len(s.hyps), len(p.state)*len(col.kind)); cap(v.outlook) < most {
+		v.of, v.outlook = make([]int32, 0, len(s.hyps)), make([]outlook, 0, most)
+	}
+	v.of, v.outlook = v.of[:0], v.outlook[:0]
+	loose := p.aimed.biasAt < 0 && p.aimed.fitAt < 0 // of all coordinates but the background
 	for i, h := range s.hyps {
 		k, g := col.of[h], s.group[i]
 		if k < 0 {
-			return false
+			return v, false
 		}
 		fit := &col.kind[k]
-		if loose && fit.steady() || !fit.ok {
+		if loose && fit.steady || !fit.ok {
 			g = -1
 		}
-		head := &f.head[k]
+		head := &s.head[k]
 		if !byKind && g >= 0 {
-			head = &f.head[g]
+			head = &s.head[g]
 		}
 		at := *head - 1
-		for at >= 0 && (f.outlook[at].kind != k || f.outlook[at].group != g) {
-			at = f.outlook[at].next
+		for at >= 0 && (s.sort[at].kind != k || s.sort[at].group != g) {
+			at = s.sort[at].next
 		}
 		if at < 0 {
-			at = int32(len(f.outlook))
-			o := outlook{group: g, kind: k, next: *head - 1}
-			p.look(fit, &o)
-			f.outlook = append(f.outlook, o)
+			at = int32(len(v.outlook))
+			s.sort = append(s.sort, seen{kind: k, group: g, next: *head - 1})
 			*head = at + 1
+			mean, variance := s.look(fit, g)
+			v.outlook = append(v.outlook, outlook{mean: mean, variance: variance})
 		}
-		f.outlook[at].share += s.prob[i]
-		f.of = append(f.of, at)
+		v.outlook[at].share += s.prob[i]
+		v.of = append(v.of, at)
 	}
-	return true
+	return v, true
 }
 
-// look fills in what stands before the meter of the check turned to.
-func (p *Posterior) look(fit *kind, o *outlook) {
+// look is mean and variance [unit, unit²] of what stands before the meter of the
+// check aimed at.
+func (s *scout) look(fit *kind, group int32) (mean, variance float64) {
 	if !fit.ok {
-		o.mean = math.NaN()
-		return
+		return math.NaN(), 0
 	}
-	mean, variance, extra := 0.0, 0.0, p.aimed.extra
-	if o.group >= 0 {
-		mean, variance = p.aimed.along(p.whole(int(o.group)), fit.slope[:len(p.t.problem.Background)])
-	}
-	if p.aimed.fitAt < 0 {
+	a := &s.p.aimed
+	extra := a.extra
+	if a.fitAt < 0 {
 		extra += fit.residual
 	}
-	o.mean, o.dev = mean+fit.mean, math.Sqrt(max(variance+extra, leastVariance))
+	if group >= 0 {
+		g := s.p.whole(int(group))
+		if fit.steady && a.fitAt < 0 { // what is left of the sums of along
+			mean, variance = float64(a.bias*g.mean[a.biasAt]), max(0, float64(a.bias*a.bias*g.at(a.biasAt, a.biasAt)))
+		} else {
+			mean, variance = a.along(g, fit.slope[:s.back])
+		}
+	}
+	return mean + fit.mean, max(variance+extra, leastVariance)
 }
 
 // bin spreads the outlooks over bins of the meter's displays.
@@ -93,7 +111,8 @@ func (f *forecast) bin(m *inspect.Meter) {
 	low, high := math.Inf(1), math.Inf(-1)
 	for i := range f.outlook {
 		if o := &f.outlook[i]; !math.IsNaN(o.mean) {
-			low, high = min(low, o.mean-float64(4*o.dev)), max(high, o.mean+float64(4*o.dev))
+			far := float64(4 * math.Sqrt(o.variance))
+			low, high = min(low, o.mean-far), max(high, o.mean+far)
 		}
 	}
 	f.bins, f.p = 0, f.p[:0]
@@ -137,16 +156,19 @@ func (o *outlook) spread(edge []float64, sure, slip float64, row []float64) {
 		o.from, o.to = 0, int16(len(row))
 		return
 	}
-	b, below := 0, 0.0
-	for ; b < len(row)-1 && edge[b+1] <= o.mean-float64(tableReach*o.dev); b++ {
+	b, below, dev := 0, 0.0, math.Sqrt(o.variance)
+	for start := o.mean - float64(tableReach*dev); b < len(row)-1 && edge[b+1] <= start; b++ {
 		row[b] = slip
 	}
 	for o.from = int16(b); b < len(row) && below < 1; b++ {
 		upTo := 1.0
 		if b < len(row)-1 {
-			upTo = cumulative((edge[b+1] - o.mean) / o.dev)
+			upTo = cumulative((edge[b+1] - o.mean) / dev)
 		}
-		row[b] = float64(sure*max(0, upTo-below)) + slip
+		row[b] = slip
+		if more := upTo - below; more > 0 {
+			row[b] += float64(sure * more)
+		}
 		below = upTo
 	}
 	for o.to = int16(b); b < len(row); b++ { // nothing is left

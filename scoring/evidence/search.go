@@ -43,10 +43,11 @@ func (p *Posterior) search(prices *Prices, done, made []bool, minutes float64) *
 			q.afford(q.cost[c])
 			continue
 		}
-		if !q.aim(c, &q.f) {
+		v, ok := q.aim(c)
+		if !ok {
 			continue
 		}
-		if q.most[c] = min(q.f.most(), q.unsure+slack); q.most[c] < leastBits {
+		if q.most[c] = min(v.most(), q.unsure+slack); q.most[c] < leastBits {
 			continue
 		}
 		if prices.missing(c, done, made) >= 0 {
@@ -65,9 +66,8 @@ func (q *search) afford(cost float64) bool { return q.within.afford(cost, q.minu
 func (q *search) tells(c int) float64 {
 	if !q.known[c] {
 		q.known[c] = true
-		if q.forecast(c) {
-			q.single[c] = q.bits()
-		}
+		q.bin(c, &q.views[c])
+		q.single[c] = q.bits()
 	}
 	return q.single[c]
 }

@@ -127,10 +127,11 @@ func TestSearchLeavesNothingOut(t *testing.T) {
 			}
 			bounds := make([]float64, len(table.checks))
 			for c := range table.checks {
-				if !q.aim(c, &q.f) {
+				v, ok := q.aim(c)
+				if !ok {
 					t.Fatalf("check %d has not been computed", c)
 				}
-				bound, plain := q.f.most(), plainBits(q.scout, c)
+				bound, plain := v.most(), plainBits(q.scout, c)
 				bounds[c] = bound
 				q.forecast(c)
 				told := q.bits()
