@@ -7,13 +7,24 @@ type gaussian struct {
 	cov  []float64
 }
 
-// roomFor is 16 coordinates.
-const roomFor = 136
+// roomFor is how many coordinates there is room for at first: those of an ordinary job.
+const roomFor = 16
+
+// roomy is a normal density of n coordinates, all 0, in one piece of memory with
+// room for so many.
+func roomy(n, room int) gaussian {
+	room = max(roomFor, room)
+	all := make([]float64, room+room*(room+1)/2)
+	return gaussian{mean: all[:n:room], cov: all[room : room+n*(n+1)/2]}
+}
 
 // grow adds an independent coordinate of mean 0.
 func (g *gaussian) grow(variance float64) {
-	if cap(g.cov) == len(g.cov) { // room for the instruments of an ordinary job
-		g.cov = append(make([]float64, 0, len(g.cov)+roomFor), g.cov...)
+	if n := len(g.mean); n == cap(g.mean) {
+		more := roomy(n, n+4)
+		copy(more.mean, g.mean)
+		copy(more.cov, g.cov)
+		*g = more
 	}
 	for range g.mean {
 		g.cov = append(g.cov, 0)
@@ -94,17 +105,18 @@ func (l *lesson) learn(g *gaussian, d1, d2 float64) {
 	}
 }
 
-// cloneInto is clone in the room of one that is spare, if there is any.
+// cloneInto is a copy in the room of one that is spare, if there is any.
 func (g *gaussian) cloneInto(spare *[]gaussian) gaussian {
-	n := len(*spare)
-	if n == 0 {
-		return g.clone()
+	n, to := len(*spare), gaussian{}
+	if n > 0 {
+		to = (*spare)[n-1]
+		*spare = (*spare)[:n-1]
 	}
-	old := (*spare)[n-1]
-	*spare = (*spare)[:n-1]
-	return gaussian{mean: append(old.mean[:0], g.mean...), cov: append(old.cov[:0], g.cov...)}
-}
-
-func (g *gaussian) clone() gaussian {
-	return gaussian{mean: append([]float64(nil), g.mean...), cov: append([]float64(nil), g.cov...)}
+	if cap(to.mean) < len(g.mean) {
+		to = roomy(len(g.mean), len(g.mean))
+	}
+	to.mean, to.cov = to.mean[:len(g.mean)], to.cov[:len(g.cov)]
+	copy(to.mean, g.mean)
+	copy(to.cov, g.cov)
+	return to
 }

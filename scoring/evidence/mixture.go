@@ -40,27 +40,46 @@ func (x *mixture) cloneInto(spare *[]gaussian) mixture {
 
 // evidence is ln P(readings | h).
 func (x *mixture) evidence() float64 {
-	best := x.part[0].weight
 	sum := 0.0
 	for i := range x.part {
-		sum += exp(x.part[i].weight - best)
+		sum += x.over(i)
 	}
-	return best + log(sum)
+	return x.part[0].weight + log(sum)
 }
 
-// moments is the normal density with mean and covariance of all histories together.
-func (x *mixture) moments() *gaussian {
+// over is how many times as likely as the first, which is the likeliest, a history is.
+func (x *mixture) over(i int) float64 { return least(x.part[i].weight - x.part[0].weight) }
+
+// least is exp of what is not above 0, but for what makes no difference to a sum
+// of 1 and more.
+func least(x float64) float64 {
+	if x < -40 {
+		return 0
+	}
+	return exp(x)
+}
+
+// moments makes the normal density with mean and covariance of all histories
+// together, in the room of all where there is more than one.
+func (x *mixture) moments(all *gaussian) *gaussian {
 	if len(x.part) == 1 {
 		return &x.part[0].g
 	}
 	n := len(x.part[0].g.mean)
-	all := &gaussian{mean: make([]float64, n), cov: make([]float64, n*(n+1)/2)}
-	best, sum := x.part[0].weight, 0.0
+	if cap(all.mean) < n {
+		*all = roomy(n, n)
+	}
+	all.mean, all.cov = all.mean[:n], all.cov[:n*(n+1)/2]
+	clear(all.mean)
+	clear(all.cov)
+	var share [mostParts]float64
+	sum := 0.0
 	for i := range x.part {
-		sum += exp(x.part[i].weight - best)
+		share[i] = x.over(i)
+		sum += share[i]
 	}
 	for i := range x.part {
-		g, w := &x.part[i].g, exp(x.part[i].weight-best)/sum
+		g, w := &x.part[i].g, share[i]/sum
 		for k, m := range g.mean {
 			all.mean[k] += float64(w * m)
 		}
@@ -69,14 +88,19 @@ func (x *mixture) moments() *gaussian {
 		}
 	}
 	for i := range x.part { // and what the means lie apart
-		g, w := &x.part[i].g, exp(x.part[i].weight-best)/sum
+		g, w := &x.part[i].g, share[i]/sum
 		at := 0
 		for k, m := range g.mean {
 			far := float64(w * (m - all.mean[k]))
-			for l := range k + 1 {
-				all.cov[at] += float64(far * (g.mean[l] - all.mean[l]))
-				at++
+			if far == 0 { // nothing has been read of it
+				at += k + 1
+				continue
 			}
+			row := all.cov[at : at+k+1]
+			for l := range row {
+				row[l] += float64(far * (g.mean[l] - all.mean[l]))
+			}
+			at += k + 1
 		}
 	}
 	return all
@@ -149,7 +173,7 @@ func (x *mixture) learn(l *lesson, offset, extra float64) {
 	}
 	best, total, kept, n := all[0].weight, 0.0, 0.0, 0
 	for i := range all {
-		w := exp(all[i].weight - best)
+		w := least(all[i].weight - best)
 		total += w
 		if i < mostParts && all[i].weight > best-leastPart {
 			kept += w

@@ -15,15 +15,16 @@ func plainBits(s *scout, c int) float64 {
 	mean, dev := make([]float64, len(s.hyps)), make([]float64, len(s.hyps))
 	low, high := math.Inf(1), math.Inf(-1)
 	for i, h := range s.hyps {
-		f := &s.p.rows[h].fits[c]
-		if !f.OK {
+		col := s.p.column(c)
+		f := &col.kind[col.of[h]]
+		if !f.ok {
 			dev[i] = math.NaN()
 			continue
 		}
 		var a ray
 		extra := s.p.aim(f, &a)
 		mu, v := s.p.whole(s.p.group[h]).along(&a)
-		mean[i], dev[i] = mu+f.Mean, math.Sqrt(max(v+extra, leastVariance))
+		mean[i], dev[i] = mu+f.mean, math.Sqrt(max(v+extra, leastVariance))
 		low, high = min(low, mean[i]-4*dev[i]), max(high, mean[i]+4*dev[i])
 	}
 	if low > high {

@@ -40,6 +40,7 @@ type Posterior struct {
 	aimed   aimed
 	columns *columns    // of rows, made when first wanted
 	joint   []*gaussian // by group: what is known of it by its moments, made when first wanted; see whole
+	room    []gaussian  // by group: of joint
 	lesson  lesson
 	views   []view // room of a scout
 }
@@ -118,7 +119,7 @@ func (p *Posterior) Clone() *Posterior {
 	for g := range p.state {
 		q.state[g] = p.state[g].clone()
 	}
-	q.joint, q.lesson, q.views = nil, lesson{}, nil
+	q.joint, q.room, q.lesson, q.views = nil, nil, lesson{}, nil
 	return &q
 }
 
@@ -167,17 +168,18 @@ func (p *Posterior) take(r Reading) {
 		p.biasAt = append(p.biasAt, p.coords)
 		p.grow(func(int) float64 { return 1 })
 	}
-	p.joint = nil
+	p.joint = p.joint[:0]
 	p.aimAt(c, m)
-	p.part(p.column(c))
+	col := p.column(c)
+	p.part(col)
 	p.lesson.open(m, r.Display)
 	flat := log(1 / float64(m.Cells()))
 	unknown := false
 	for g := range p.state {
-		f, x := &p.rows[p.first[g]].fits[c], &p.state[g]
-		if f.OK {
-			extra := p.aim(f, &p.lesson.ray)
-			x.learn(&p.lesson, f.Mean, extra)
+		fit, x := &col.kind[col.of[p.first[g]]], &p.state[g]
+		if fit.ok {
+			extra := p.aim(fit, &p.lesson.ray)
+			x.learn(&p.lesson, fit.mean, extra)
 		} else { // no answer to compare with: any display is as likely as another
 			for i := range x.part {
 				x.part[i].weight += flat
@@ -257,10 +259,10 @@ func (p *Posterior) aimAt(c int, m *inspect.Meter) {
 
 // aim sets the ray to how the check turned to depends on the coordinates and
 // returns the variance [unit²] that no coordinate carries.
-func (p *Posterior) aim(f *Fit, a *ray) (extra float64) {
+func (p *Posterior) aim(fit *kind, a *ray) (extra float64) {
 	extra = p.aimed.extra
 	a.reset()
-	for k, s := range f.Slope {
+	for k, s := range fit.slope {
 		if s != 0 {
 			a.add(k, s)
 		}
@@ -271,7 +273,7 @@ func (p *Posterior) aim(f *Fit, a *ray) (extra float64) {
 	if p.aimed.fitAt >= 0 {
 		a.add(p.aimed.fitAt, 1)
 	} else {
-		extra += f.Residual
+		extra += fit.residual
 	}
 	return extra
 }
@@ -279,11 +281,12 @@ func (p *Posterior) aim(f *Fit, a *ray) (extra float64) {
 // whole is the density of a group by its mean and covariance: along any ray it
 // has the moments of its mixture. It is good until the next reading.
 func (p *Posterior) whole(group int) *gaussian {
-	if p.joint == nil {
-		p.joint = make([]*gaussian, len(p.state))
+	if n := len(p.state); len(p.joint) == 0 {
+		p.joint = append(p.joint, make([]*gaussian, n)...)
+		p.room = append(p.room, make([]gaussian, max(0, n-len(p.room)))...)
 	}
 	if p.joint[group] == nil {
-		p.joint[group] = p.state[group].moments()
+		p.joint[group] = p.state[group].moments(&p.room[group])
 	}
 	return p.joint[group]
 }
