@@ -99,6 +99,7 @@ func TestNewRefuses(t *testing.T) {
 		{func(s *physics.Spec, _ *physics.Condition) { s.Front.EffectiveRadius = 0.06 }, "front.effective_radius is 0.06: the pad would rub on the wheel's axis, want more than a quarter of front.disc_diameter, 0.064"},
 		{func(s *physics.Spec, _ *physics.Condition) { s.Front.DiscDiameter = 0.7 }, "front.disc_diameter is 0.7: the disc does not fit into the wheel, want less than twice tyre_radius, 0.6"},
 		{func(s *physics.Spec, _ *physics.Condition) { s.Rear.PadOffset = 0.06 }, "rear.pad_offset is 0.06: the middle of the pad's half stands outside the pins, want less than rear.pin_offset, 0.055"},
+		{func(s *physics.Spec, _ *physics.Condition) { s.Front.Tongue = 0.012 }, "front.tongue is 0.012: the tongue touches the disc when the pad is new, want less than front.lining_new, 0.011"},
 		{func(s *physics.Spec, _ *physics.Condition) { s.Front.LiningArea = 0.04 }, "front.lining_area is 0.04: the lining is larger than the face it rubs, want less than the ring that front.disc_diameter and front.effective_radius leave, 0.03"},
 		{func(s *physics.Spec, _ *physics.Condition) { s.Reservoir.MinToMax = -1e-5 }, "reservoir.min_to_max is -1e-05, want more than 0"},
 		{func(s *physics.Spec, _ *physics.Condition) { s.Reservoir.Port[1] = 1e-4 }, "reservoir.secondary_port is 0.0001: the port is bare at MIN, want at most reservoir.at_min, 9e-05"},

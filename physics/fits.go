@@ -54,6 +54,7 @@ func (s *Spec) Misfits() []Misfit {
 		}
 		most(at+"disc_minimum", c.DiscMinimum, "the disc is below its minimum when new", at+"disc_thickness", c.DiscThickness)
 		check(c.DiscDiameter < 2*b.TyreRadius, at+"disc_diameter", c.DiscDiameter, "the disc does not fit into the wheel", "less than twice {tyre_radius}", 2*b.TyreRadius)
+		check(c.LiningNew <= 0 || c.Tongue < c.LiningNew, at+"tongue", c.Tongue, "the tongue touches the disc when the pad is new", "less than {"+at+"lining_new}", c.LiningNew)
 		in, out := c.EffectiveRadius > c.DiscDiameter/4, c.EffectiveRadius < c.DiscDiameter/2
 		check(out, at+"effective_radius", c.EffectiveRadius, "the pad stands outside the disc", "less than half of {"+at+"disc_diameter}", c.DiscDiameter/2)
 		check(in, at+"effective_radius", c.EffectiveRadius, "the pad would rub on the wheel's axis", "more than a quarter of {"+at+"disc_diameter}", c.DiscDiameter/4)

@@ -43,6 +43,18 @@ func (m *Model) RimThickness(w Wheel) float64 {
 	return m.spec.Corner(w).DiscThickness + m.cond.Wheels[w].RimRust
 }
 
+// SteelGap is how much lining [m] has yet to wear, at the thinnest end of a wheel's
+// pads, before steel rubs on the disc: the plate, or before it the inner pad's
+// tongue. Below 0 it rubs.
+func (m *Model) SteelGap(w Wheel) float64 {
+	spec, c := m.spec.Corner(w), &m.cond.Wheels[w]
+	least := spec.LiningNew
+	for half := range 2 {
+		least = min(least, spec.LiningNew-c.Wear[Inner][half]-spec.Tongue, spec.LiningNew-c.Wear[Outer][half])
+	}
+	return least
+}
+
 // PinBootTorn tells that water gets to a pin.
 func (m *Model) PinBootTorn(w Wheel, pin int) bool { return m.cond.Wheels[w].PinRusting[pin] > 0 }
 

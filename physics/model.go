@@ -131,7 +131,7 @@ func (c *CornerSpec) rules(at string) []rule {
 		{what: at + "inner_gap", v: c.Gap[Inner], hi: 0.02}, {what: at + "outer_gap", v: c.Gap[Outer], hi: 0.02}, {what: at + "home", v: c.Home, hi: 0.1}, {what: at + "runout", v: c.Runout, hi: 5e-3},
 		{what: at + "disc_diameter", v: c.DiscDiameter}, {what: at + "disc_thickness", v: c.DiscThickness}, {what: at + "disc_minimum", v: c.DiscMinimum},
 		{what: at + "disc_mass", v: c.DiscMass}, {what: at + "disc_conduction", v: c.DiscConduction}, {what: at + "disc_density", v: c.DiscDensity}, {what: at + "disc_heat", v: c.DiscHeat},
-		{what: at + "lining_new", v: c.LiningNew}, {what: at + "lining_area", v: c.LiningArea}, {what: at + "fade_knee", v: c.FadeKnee, lo: -freezing}, {what: at + "fade_slope", v: c.FadeSlope},
+		{what: at + "lining_new", v: c.LiningNew}, {what: at + "tongue", v: c.Tongue}, {what: at + "lining_area", v: c.LiningArea}, {what: at + "fade_knee", v: c.FadeKnee, lo: -freezing}, {what: at + "fade_slope", v: c.FadeSlope},
 		{what: at + "lining_wear", v: c.WearRate}, {what: at + "disc_wear", v: c.DiscWearRate},
 		{what: at + "pad_rate", v: c.K1, open: true}, {what: at + "pad_cubic", v: c.K3}, {what: at + "bridge", v: c.Bridge, open: true},
 		{what: at + "seal_rate", v: c.SealRate, open: true}, {what: at + "seal_friction", v: c.SealFriction}, {what: at + "seal_grip", v: c.SealGrip},

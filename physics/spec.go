@@ -154,6 +154,7 @@ type CornerSpec struct {
 	DiscHeat        float64 // [J/(kg·K)]
 	EffectiveRadius float64 // [m] wheel axis to the pad's centre of pressure
 	LiningNew       float64 // [m] thickness of a new lining
+	Tongue          float64 // [m] of lining left at which a steel tongue of the inner pad touches the disc; 0: it has none
 	LiningArea      float64 // [m²] one pad
 	Mu              float64 // [1] cold lining on clean iron
 	FadeKnee        float64 // [°C] lining face temperature above which μ falls

@@ -21,6 +21,7 @@ var claimKinds = []struct {
 	{"hotter", wheelNames, []string{"hot", "smell", "smok", "warm", "heat", "burn", "scorch"}},
 	{"pedal", []string{"long", "soft", "sinks", "pulses", "hard"}, []string{"pedal", "spong", "sink", "soft", "puls", "shudder", "judder", "shak", "floor", "pump", "stiff"}},
 	{"lamp", []string{"level"}, []string{"lamp", "light", "warning"}},
+	{"scrapes", []string{"front", "rear"}, []string{"scrap", "grind", "grat", "squeal", "squeak", "nois"}},
 	{"wet", wheelNames, []string{"wet", "drip", "leak", "puddle", "damp", "stain"}},
 	{"rolls", []string{"badly"}, []string{"roll", "drag", "fuel", "thirst", "sluggish", "holding"}},
 	{"washer", []string{"dry"}, []string{"washer", "windscreen", "wiper"}},
@@ -29,7 +30,7 @@ var claimKinds = []struct {
 
 // unheard are words of things the physics does not compute, so no owner of
 // ours can speak of them.
-var unheard = []string{"nois", "squeal", "squeak", "grind", "scrap", "rattl", "knock", "click", "hum"}
+var unheard = []string{"rattl", "knock", "click", "hum"}
 
 // ClaimIDs names every kind of claim.
 func ClaimIDs() []string {

@@ -108,6 +108,7 @@ var cornerRows = []row[physics.CornerSpec]{
 	{"disc_heat", heat, 100, 2000, func(c *physics.CornerSpec) *float64 { return &c.DiscHeat }},
 	{"effective_radius", mm, 30, 280, func(c *physics.CornerSpec) *float64 { return &c.EffectiveRadius }},
 	{"lining_new", mm, 2, 25, func(c *physics.CornerSpec) *float64 { return &c.LiningNew }},
+	{"tongue", mm, 0, 5, func(c *physics.CornerSpec) *float64 { return &c.Tongue }},
 	{"lining_area", cm2, 5, 200, func(c *physics.CornerSpec) *float64 { return &c.LiningArea }},
 	{"lining_friction", ratio, 0.05, 0.8, func(c *physics.CornerSpec) *float64 { return &c.Mu }},
 	{"fade_knee", celsius, 50, 900, func(c *physics.CornerSpec) *float64 { return &c.FadeKnee }},

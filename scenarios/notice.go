@@ -32,6 +32,11 @@ const (
 	noticePulse = 0.3e-3
 	// noticeWet [m³] in ten seconds of braking: two drops, so that the wheel is wet inside.
 	noticeWet = 0.1e-6
+	// noticeFilm [1] of a closed rust film on a disc: half of it rasps under the pads.
+	noticeFilm = 0.5
+	// noticeSteel [m] of lining: steel that is pressed on the disc is heard for sure
+	// when so much more than the lining is gone, and never with so much of it left.
+	noticeSteel = 0.5e-3
 	// noticeLamp [1] of a lamp's light.
 	noticeLamp = 0.5
 )
@@ -44,6 +49,8 @@ type impression struct {
 	sunk   float64                    // [m] from 1 s to 11 s at 200 N
 	wet    [physics.NumWheels]float64 // [m³] out of the wheel's brake in ten seconds at 200 N
 	level  float64                    // [1] MIN 0, MAX 1
+	steel  [physics.NumWheels]float64 // [m] of lining left before steel rubs on the disc
+	film   [physics.NumWheels]float64 // [1] rust film on the disc
 	washer float64                    // [1] of a full bottle
 	lamp   float64                    // [1] light of the warning lamp, foot off or at 200 N
 	float  float64                    // [1] level, MIN 0 and MAX 1, at which its switch closes
@@ -141,6 +148,10 @@ func (u *usual) stand(m *physics.Model, rest physics.State, r ride) (im impressi
 	im.level = m.Level(&rest)
 	im.float = -cond.FloatHigh / spec.Reservoir.MinToMax
 	im.washer = m.WasherLevel(physics.Cold)
+	im.film = rest.Film
+	for w := range im.steel {
+		im.steel[w] = m.SteelGap(physics.Wheel(w))
+	}
 	first, pumped, err := press(m, rest)
 	if err != nil {
 		return im, err
@@ -242,6 +253,9 @@ func (im *impression) felt(id, value string) float64 {
 		return im.drag / noticeDrag
 	case "washer.dry":
 		return noticeWasher / max(0, im.washer)
+	case "scrapes.front", "scrapes.rear":
+		film, steel := im.rubs(value)
+		return max(film/noticeFilm, noticeSteel/max(0, noticeSteel+steel))
 	}
 	if id == "wet" {
 		return im.wet[w] / noticeWet
@@ -277,6 +291,10 @@ func (im *impression) judge(id, value string) (bool, string) {
 		return im.felt(id, value) >= 1, fmt.Sprintf("%.3f cm³ come out in ten seconds of braking; an owner notices %.1f", im.wet[w]*1e6, noticeWet*1e6)
 	case "rolls":
 		return im.felt(id, value) >= 1, fmt.Sprintf("the brakes hold the rolling car with %.0f N; an owner notices %.0f", im.drag, noticeDrag)
+	case "scrapes":
+		film, steel := im.rubs(value)
+		return im.felt(id, value) >= 1, fmt.Sprintf("%.1f mm of lining are left at the %s before steel rubs, and rust covers %.0f %% of a disc; an owner hears bare steel, or rust on %.0f %%",
+			max(0, steel/physics.Millimetre), value, 100*film, 100*noticeFilm)
 	case "washer":
 		return im.felt(id, value) >= 1, fmt.Sprintf("the washer bottle is %.0f %% full; an owner notices when the pump draws air at %.0f", 100*im.washer, 100*noticeWasher)
 	case "none":
@@ -293,6 +311,17 @@ func (im *impression) judge(id, value string) (bool, string) {
 		return true, ""
 	}
 	return false, "nothing computes this"
+}
+
+// rubs is the most rust film [1] and the least lining [m] before steel at an axle's wheels.
+func (im *impression) rubs(axle string) (film, steel float64) {
+	steel = math.Inf(1)
+	for w := range physics.Wheel(physics.NumWheels) {
+		if w.Front() == (axle == "front") {
+			film, steel = max(film, im.film[w]), min(steel, im.steel[w])
+		}
+	}
+	return film, steel
 }
 
 // either picks the word for what is measured or for its opposite.

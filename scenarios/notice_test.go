@@ -32,6 +32,8 @@ func TestClaimsFalse(t *testing.T) {
 		{"lamp: level", "lamp", "notices[0].lamp: not so: the fluid stands at "},
 		{"wet: front_left", "wet", "notices[0].wet: not so: 0.000 cm³"},
 		{"rolls: badly", "rolls", "notices[0].rolls: not so: the brakes hold the rolling car with 7"},
+		{"scrapes: front", "scrapes", "notices[0].scrapes: not so: ☆ mm of lining are left at the front before steel rubs, and rust covers 0 %"},
+		{"scrapes: rear", "grates", "notices[0].scrapes: not so: ☆ mm of lining are left at the rear before steel rubs"},
 		{"none: service", "well", "notices[0].none: not so: the owner would notice hotter front_left: its hub is 8"},
 	} {
 		text := strings.Replace(soundJob, "hotter: front_left", row.say, 1)

@@ -4,6 +4,8 @@ import (
 	"math"
 	"slices"
 	"testing"
+
+	"evenwear/physics"
 )
 
 // everyClaim lists all an owner can tell of.
@@ -18,15 +20,19 @@ func everyClaim() (all []Claim) {
 	return all
 }
 
+// fresh is lining [m] left before steel rubs at wheels with nothing to hear.
+var fresh = [physics.NumWheels]float64{8e-3, 8e-3, 8e-3, 8e-3}
+
 // TestToldSumsToOne: over everything an owner can tell of one car the probabilities
 // sum to 1, whether little or much is there to be noticed.
 func TestToldSumsToOne(t *testing.T) {
 	all := everyClaim()
-	if len(all) != 18 {
-		t.Fatalf("%d claims; the sum over all sets of them is meant for 18", len(all))
+	if len(all) != 20 {
+		t.Fatalf("%d claims; the sum over all sets of them is meant for 20", len(all))
 	}
 	im := &Impression{impression{ride: ride{pull: 0.12, drag: 80, pulse: 0.31e-3, hard: 1.1}, long: 2e-3, level: 0.1, washer: 1}}
 	im.im.hub[0], im.im.wet[2] = 33, 0.08e-6
+	im.im.steel, im.im.film[3] = fresh, 0.4
 	sum := 0.0
 	for set := range 1 << len(all) {
 		var claims []Claim
@@ -45,7 +51,7 @@ func TestToldSumsToOne(t *testing.T) {
 // TestToldAsDrawn: a fair car's owner tells two of three plain things as often as
 // [told] does, and nothing only where there is nothing.
 func TestToldAsDrawn(t *testing.T) {
-	plain := Impression{impression{ride: ride{pull: 10, drag: 1e5, hard: 1}, lamp: 1, level: -5, washer: 1}}
+	plain := Impression{impression{ride: ride{pull: 10, drag: 1e5, hard: 1}, lamp: 1, level: -5, washer: 1, steel: fresh}}
 	p := func(claims ...string) float64 {
 		var list []Claim
 		for _, c := range everyClaim() {
@@ -55,7 +61,7 @@ func TestToldAsDrawn(t *testing.T) {
 		}
 		return math.Exp(plain.LogLikelihood(list))
 	}
-	sure := math.Pow(1-noticeOdd, 18) // that they notice these three and nothing else
+	sure := math.Pow(1-noticeOdd, 20) // that they notice these three and nothing else
 	for _, row := range []struct {
 		got, want float64
 		what      string
