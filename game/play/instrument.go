@@ -29,6 +29,7 @@ var faces = []struct {
 	{"dial_indicator", face{kind: "dial_indicator", long: 0.1, lo: 0, hi: 1}},
 	{"thickness_gauge", face{kind: "thickness_gauge", long: 0.5, lo: 0, hi: 25}},
 	{"pull_gauge", face{kind: "pull_gauge", long: 100}},
+	{"hanging_balance", face{kind: "pull_gauge", long: 200}},
 	{"push_gauge", face{kind: "pull_gauge", long: 500}},
 	{"stepped_feeler", face{kind: "stepped_feeler", long: 1, lo: 2, hi: 12}},
 	{"blade_feeler", face{kind: "blade_feeler", long: 0.1, lo: 0, hi: 1}},

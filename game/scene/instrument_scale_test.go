@@ -75,7 +75,7 @@ func TestPointersStandAtTheirValues(t *testing.T) {
 		want     []float64
 	}{
 		{"pull gauge, 0 N", shownAs(t, "pin_upper@front_left", 0), false, 165, 14, 316, []float64{30}},
-		{"pull gauge, 270 N", shownAs(t, "pin_upper@front_left", 270), false, 165, 14, 316, []float64{30 + 266*0.54}},
+		{"pull gauge, 270 N", shownAs(t, "pin_upper@front_left", 270), false, 165, 14, 316, []float64{30 + 266*0.27}},
 		{"push gauge, 1350 N", shownAs(t, "push_piston@front_left", 1350), false, 165, 14, 316, []float64{30 + 266*0.45}},
 		{"tape, 23.5 m", shownAs(t, "stop_distance", 23.5), false, 80, 6, 324, []float64{14 + 3*23.5}},
 		{"tape enlarged: window, pointer", shownAs(t, "stop_distance", 23.5), false, 184, 18, 300, []float64{165 - 0.5*20}},

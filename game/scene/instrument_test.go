@@ -34,7 +34,7 @@ var shown = []play.InstrumentView{
 	{Check: "steering_level", Kind: "cap_stick", Unit: "%", Division: 10, Long: 100, Lo: -50, Hi: 150, Needle: []float64{40}},
 	{Check: "washer_level", Kind: "dip_tube", Unit: "%", Division: 10, Long: 50, Lo: 0, Hi: 100, Needle: []float64{65}},
 	{Check: "fluid_boil", Kind: "boil_tester", Unit: "°C", Division: 1, Lo: 80, Hi: 320, Digits: "187"},
-	{Check: "pin_upper@front_left", Kind: "pull_gauge", Unit: "N", Division: 10, Long: 100, Lo: 0, Hi: 500, Half: "upper", Needle: []float64{270}},
+	{Check: "pin_upper@front_left", Kind: "pull_gauge", Unit: "N", Division: 20, Long: 200, Lo: 0, Hi: 1000, Half: "upper", Needle: []float64{270}},
 	{Check: "push_piston@front_left", Kind: "pull_gauge", Unit: "N", Division: 50, Long: 500, Lo: 0, Hi: 3000, Needle: []float64{1350}},
 	{Check: "pull", Kind: "pendulum", Unit: "m/s²", Division: 0.02, Long: 0.1, Lo: -2, Hi: 2, Needle: []float64{-0.34}},
 	{Check: "stop_distance", Kind: "tape", Unit: "m", Division: 1, Long: 5, Lo: 0, Hi: 100, Needle: []float64{23.5}},

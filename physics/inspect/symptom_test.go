@@ -236,3 +236,41 @@ func TestHistoryShows(t *testing.T) {
 		t.Logf("%s: %.3f", row.what, row.got)
 	}
 }
+
+// TestPullTellsDryFromSeized: the largest dry pins of issue and catalogue (100 to
+// 400 N each, both) still stand on the scale of the balance, seized ones (2000 N and
+// more each) at its end; and each step of dryness is its own reading. Seen on the
+// display, not on the true force.
+func TestPullTellsDryFromSeized(t *testing.T) {
+	shown := func(check ID, upper, lower float64) int64 {
+		t.Helper()
+		var c physics.Condition
+		c.Wheels[physics.FrontLeft].PinFriction = [2]float64{upper, lower}
+		w, err := NewWorld(physicstest.Hatchback(), c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		k, _ := Find(check)
+		v, err := k.Measure(w, physics.FrontLeft)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return k.Meter.Show(v / k.Meter.PerUnit)
+	}
+	for _, check := range []ID{"slide_body", "pin_upper"} {
+		k, _ := Find(check)
+		end, least := k.Meter.Show(k.Meter.Hi), shown(check, 0, 0)
+		for _, f := range []float64{100, 200, 300, 400} {
+			d := shown(check, f, f)
+			if d >= end || d < least+3 {
+				t.Errorf("%s: pins of %g N each show %g N, want less than the end, %g, and three divisions above what shows before, %g", check, f, k.Meter.Value(d), k.Meter.Hi, k.Meter.Value(least))
+			}
+			least = d
+		}
+		for _, f := range []float64{2000, 20000} {
+			if d := shown(check, f, f); d != end {
+				t.Errorf("%s: pins of %g N each show %g N, want the end of the scale", check, f, k.Meter.Value(d))
+			}
+		}
+	}
+}

@@ -17,6 +17,17 @@ func pull() Meter {
 	}
 }
 
+// pullPins is a larger one: two dry pins ask for up to 800 N, which the end of the
+// smaller would not tell from pins that are seized and ask for thousands. A
+// hanging balance to 100 kg with 20 N divisions; sigma and bias assumed, more than
+// the smaller one's as its divisions are.
+func pullPins() Meter {
+	m := pull()
+	m.Instrument = "hanging_balance"
+	m.Resolution, m.Division, m.Sigma, m.Bias, m.Hi = 20, 20, 12, 8, 1000
+	return m
+}
+
 // lining is a stepped feeler beside one half of one lining. The reading is the
 // longest step that ends short of the disc face: whole millimetres, rounded
 // down; 1 is written when even step 2 stands proud. Sigma from a chamfered edge
@@ -41,19 +52,19 @@ func wheelOffChecks() []Check {
 		lining("lining_outer_lower", OuterPadPart, physics.Outer, physics.Lower),
 		{
 			ID: "slide_body", Station: WheelOff, Part: PinsPart, PerWheel: true, Minutes: 4,
-			Needs: atWheelOff, Cautions: bareHub, Meter: pull(),
+			Needs: atWheelOff, Cautions: bareHub, Meter: pullPins(),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) { return w.slide(wheel, true, true) },
 		},
 		{
 			ID: "pin_upper", Station: WheelOff, Part: PinsPart, PerWheel: true, Minutes: 2,
-			Needs: atWheelOff, Cautions: bareHub, Meter: pull(),
+			Needs: atWheelOff, Cautions: bareHub, Meter: pullPins(),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
 				return w.slide(wheel, true, false)
 			},
 		},
 		{
 			ID: "pin_lower", Station: WheelOff, Part: PinsPart, PerWheel: true, Minutes: 2,
-			Needs: atWheelOff, Cautions: bareHub, Meter: pull(),
+			Needs: atWheelOff, Cautions: bareHub, Meter: pullPins(),
 			Measure: func(w *World, wheel physics.Wheel) (float64, error) {
 				return w.slide(wheel, false, true)
 			},

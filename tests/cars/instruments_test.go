@@ -23,7 +23,7 @@ var soundWords = map[inspect.ID]string{
 // ends are instruments whose last figure means "further than this": no hand pulls a
 // seized caliper, an emptied reservoir shows no level, and of a lining that is gone
 // the least step of a feeler tells no more than of a thin one.
-var ends = []string{"pull_gauge", "push_gauge", "reservoir_marks", "lamp", "stepped_feeler"}
+var ends = []string{"pull_gauge", "hanging_balance", "push_gauge", "reservoir_marks", "lamp", "stepped_feeler"}
 
 // onScale tells that a figure [unit] lies on a meter's scale, or rounds to its end.
 func onScale(m *inspect.Meter, shown float64) bool {
