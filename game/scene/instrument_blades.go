@@ -15,6 +15,7 @@ const (
 	bladeTop   = 28.0
 	bladePitch = 19.0
 	bladeRows  = 11
+	bladeDisc  = 236.0 // where the disc ends, at its rim
 )
 
 // blades draws a gap seen from above its mouth and packs of blades laid to it,
@@ -31,6 +32,9 @@ func (m *mount) blades() {
 	clears := int(clamp(math.Floor(gap/step+1e-9), 0, float64(last)))
 	first := min(clears/10*10, max(0, last-bladeRows+1))
 	m.part(14, 16, bladeMouth-14, 226, m.under())
+	if m.check() == "clearance" {
+		m.bladesOnDisc()
+	}
 	m.line(bladeMouth, 8, bladeMouth, 242, draw.Visible.Wide(3))
 	for i := range bladeRows {
 		n := first + i
@@ -48,6 +52,16 @@ func (m *mount) blades() {
 	}
 	m.say(bladeMouth+6, 14, draw.Left, "instrument.blade."+m.mouth())
 	m.text(318, 14, draw.Right, m.v.Unit)
+}
+
+// bladesOnDisc draws what the gap is between: the disc, which is wider than the
+// lining and goes on under it; the blades lie on it.
+func (m *mount) bladesOnDisc() {
+	m.box(bladeMouth, 20, bladeDisc-bladeMouth, 218, m.c.Theme.Disc, draw.Visible)
+	m.say(70, 12, draw.Middle, "instrument.lining")
+	m.leader(70, 15, 70, 26)
+	m.say(bladeDisc+14, 250, draw.Left, "instrument.disc")
+	m.leader(bladeDisc+12, 246, bladeDisc-12, 234)
 }
 
 // mouth is what a gap is called.
