@@ -1,6 +1,7 @@
 package play
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 	"testing"
@@ -112,9 +113,14 @@ func TestFaultsShow(t *testing.T) {
 				if f.Vessel != vessel || high && f.Level[1] <= 1 || !high && f.Level[1] > 0.1 || f.Level[0] < 0.1 || f.Level[0] > 1 {
 					t.Errorf("drawn as %q, level %.2f, sound %.2f", f.Vessel, f.Level[1], f.Level[0])
 				}
-			case "no_assistance":
-				if f.Vessel != "" {
-					t.Errorf("drawn as the vessel %q", f.Vessel)
+			case "no_assistance", "valve_passing", "diaphragm_leaking", "lamp_dead", "cup_passing", "port_covered", "air_in_circuit":
+				organ := map[string]string{"lamp_dead": "lamp", "cup_passing": "master_cylinder", "port_covered": "master_cylinder", "air_in_circuit": "master_cylinder"}[c.ID]
+				if f.Vessel != "" || f.Organ != cmp.Or(organ, "booster") || f.Kind != "fluid" {
+					t.Errorf("drawn as %s, the vessel %q and the organ %q", f.Kind, f.Vessel, f.Organ)
+				}
+			case "fluid_old", "fluid_low_grade", "mineral_oil", "vent_shut":
+				if f.Organ != "" || f.Kind != "fluid" {
+					t.Errorf("drawn as %s, the organ %q", f.Kind, f.Organ)
 				}
 			case "disc_runout":
 				has("disc")

@@ -211,6 +211,7 @@ type FaultView struct {
 	Axial    float64    // factor of the axial movement: 80, 40, 20, 10 or 1
 	Released bool       // both are drawn let go after the press
 	Vessel   string     // whose level is meant: "oil", "coolant", "steering", "washer"; empty for the brake reservoir
+	Organ    string     // what is wrong between foot and pipes: "lamp", "booster", "master_cylinder"; empty: none of them
 	Level    [2]float64 // [1] of that vessel, of the sound car and of this one, MIN 0 to MAX 1
 	Air      float64    // [cm³] at one atmosphere
 	Leak     float64    // [mm²] opening at the joint

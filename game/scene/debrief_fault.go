@@ -27,11 +27,15 @@ func (s *debrief) drawFault(c *draw.Canvas) {
 	s.layLabels(c, f)
 	if f.Kind == "fluid" {
 		id = "debrief_sheet.reservoir"
-		if f.Vessel != "" {
-			id = "debrief_sheet." + f.Vessel
+		if about := f.Vessel + f.Organ; about != "" {
+			id = "debrief_sheet." + about
 		}
 		s.line(c, 354, id, "", "")
-		s.drawReservoir(c, draw.Rect{X: 120, Y: 384, W: 150, H: 190}, f)
+		if f.Organ != "" {
+			s.drawOrgan(c, f)
+		} else {
+			s.drawReservoir(c, draw.Rect{X: 120, Y: 384, W: 150, H: 190}, f)
+		}
 		s.labels.draw(c, s.targets.Focus == s.labels.id)
 		return
 	}

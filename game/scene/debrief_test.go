@@ -68,6 +68,18 @@ func TestDebriefVesselPictures(t *testing.T) {
 	}
 }
 
+// TestDebriefOrganPictures: what is wrong between foot and pipes is headed by its
+// name and drawn, not the brake reservoir.
+func TestDebriefOrganPictures(t *testing.T) {
+	for organ, cause := range map[string]string{"booster": "Booster without vacuum", "master_cylinder": "Master cylinder cup passing", "lamp": "Brake lamp dead"} {
+		a, s, g := shownDebrief(t, played, false)
+		g.view.Debrief.Faults = []play.FaultView{{Kind: "fluid", Wheel: "front_left", Cause: cause, Place: "whole car", Organ: organ, Level: [2]float64{0.8, 0.8}}}
+		s.job.refresh()
+		img, _ := a.Draw()
+		drawtest.Golden(t, "debrief-"+organ, img)
+	}
+}
+
 // TestDebriefOfADrawnCar: why a car was drawn stands above the keys; that the
 // result could not be kept stands at the head.
 func TestDebriefOfADrawnCar(t *testing.T) {
