@@ -61,7 +61,7 @@ func MarkPlay(p *Play) (Marks, error) {
 		switch k.ID {
 		case Diagnosis:
 			if allowed := round(Proper(p.Support, truth, p.Prior) + luckRoom); v > allowed {
-				m.Notes = append(m.Notes, Reason{TotalLucky, []Arg{number("diagnosis", v), number("allowed", allowed)}})
+				m.Notes = append(m.Notes, Reason{TotalLucky, []Arg{number("diagnosis", v), number("readings", allowed-luckRoom), number("room", luckRoom), number("allowed", allowed)}})
 				v = allowed
 			}
 		case Reading, Safety, Minutes:

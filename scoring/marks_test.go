@@ -75,7 +75,12 @@ func TestLuckyGuess(t *testing.T) {
 		t.Errorf("total %g, want %g", m.Total, want)
 	}
 	if len(m.Notes) != 1 || m.Notes[0].ID != TotalLucky {
-		t.Errorf("notes %+v", m.Notes)
+		t.Fatalf("notes %+v", m.Notes)
+	}
+	for i, want := range []float64{100, round(prior+10) - 10, 10, round(prior + 10)} { // what the learner is told
+		if a := m.Notes[0].Args[i]; math.Abs(a.Number-want) > 0.01 {
+			t.Errorf("%s is told as %g, want %g", a.Name, a.Number, want)
+		}
 	}
 }
 

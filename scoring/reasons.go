@@ -79,6 +79,6 @@ func ReasonIDs() []ReasonSpec {
 		{MinutesOver, []string{"spent", "best"}},
 		{TotalCapped, []string{"cap", "uncapped", "dangers"}},
 		{TotalUnsafeLow, []string{"cap", "uncapped", "dangers"}},
-		{TotalLucky, []string{"diagnosis", "allowed"}},
+		{TotalLucky, []string{"diagnosis", "readings", "room", "allowed"}},
 	}
 }
