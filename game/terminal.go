@@ -8,6 +8,8 @@ import (
 	"runtime"
 	"time"
 
+	xterm "golang.org/x/term"
+
 	"evenwear/assets"
 	"evenwear/game/play"
 	"evenwear/game/term"
@@ -176,8 +178,7 @@ func knownCar(lib *scenarios.Library, id string) error {
 
 // typed reports whether somebody types: a pipe needs no prompt.
 func typed() bool {
-	info, err := os.Stdin.Stat()
-	return err == nil && info.Mode()&os.ModeCharDevice != 0
+	return xterm.IsTerminal(int(os.Stdin.Fd()))
 }
 
 type listCmd struct{}

@@ -266,17 +266,7 @@ func byWeight[T any](list []T, weight func(T) float64, rng *rand.Rand) T {
 // told is what the owner tells of what they notice: of an easy car nearly all,
 // of a hard one a single thing.
 func told(im *impression, ease Ease, rng *rand.Rand) []Claim {
-	var all []Claim
-	for _, k := range claimKinds {
-		for _, v := range k.values {
-			if k.id == "none" {
-				continue
-			}
-			if yes, _ := im.judge(k.id, v); yes {
-				all = append(all, Claim{ID: k.id, Value: v})
-			}
-		}
-	}
+	all := im.noticed()
 	rng.Shuffle(len(all), func(a, b int) { all[a], all[b] = all[b], all[a] })
 	most := map[Ease]int{Gentle: mostTold, Fair: 2, Hard: 1}[ease]
 	all = all[:min(len(all), most)]

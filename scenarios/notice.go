@@ -3,6 +3,7 @@ package scenarios
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"evenwear/physics"
 )
@@ -298,15 +299,9 @@ func (im *impression) judge(id, value string) (bool, string) {
 	case "washer":
 		return im.felt(id, value) >= 1, fmt.Sprintf("the washer bottle is %.0f %% full; an owner notices when the pump draws air at %.0f", 100*im.washer, 100*noticeWasher)
 	case "none":
-		for _, k := range claimKinds {
-			if k.id == "none" {
-				continue
-			}
-			for _, v := range k.values {
-				if yes, why := im.judge(k.id, v); yes {
-					return false, fmt.Sprintf("the owner would notice %s %s: %s", k.id, v, why)
-				}
-			}
+		for _, c := range im.noticed() {
+			_, why := im.judge(c.ID, c.Value)
+			return false, fmt.Sprintf("the owner would notice %s %s: %s", c.ID, c.Value, why)
 		}
 		return true, ""
 	}
@@ -322,6 +317,34 @@ func (im *impression) rubs(axle string) (film, steel float64) {
 		}
 	}
 	return film, steel
+}
+
+// noticed is every claim that is so of the car, in the order of their kinds.
+func (im *impression) noticed() (all []Claim) {
+	for _, k := range claimKinds {
+		if k.id == "none" {
+			continue
+		}
+		for _, v := range k.values {
+			if yes, _ := im.judge(k.id, v); yes {
+				all = append(all, Claim{ID: k.id, Value: v})
+			}
+		}
+	}
+	return all
+}
+
+// allowed names the notices that would be so.
+func (im *impression) allowed() string {
+	var said []string
+	for _, c := range im.noticed() {
+		said = append(said, c.ID+": "+c.Value)
+	}
+	if said == nil {
+		none := claimKinds[len(claimKinds)-1]
+		return "of this car nothing is noticed; " + none.id + " is " + strings.Join(none.values, ", ")
+	}
+	return "of this car is noticed " + strings.Join(said, ", ")
 }
 
 // either picks the word for what is measured or for its opposite.
@@ -376,7 +399,7 @@ func (j *Job) verify() error {
 	for _, c := range j.Claims {
 		if yes, why := im.judge(c.ID, c.Value); !yes {
 			p := c.at
-			p.What, p.Allowed = "not so: "+why, "what the physics let the owner notice"
+			p.What, p.Allowed = "not so: "+why, im.allowed()
 			probs = append(probs, p)
 		}
 	}
