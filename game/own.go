@@ -9,6 +9,7 @@ import (
 
 	"evenwear/assets"
 	"evenwear/game/play"
+	"evenwear/scenarios"
 )
 
 // ownCmd tells which causes would give somebody's own readings.
@@ -33,6 +34,7 @@ func (o *ownCmd) Run(c *cli) error {
 		for _, k := range desk.OwnChecks() {
 			fmt.Println(words.Say("own.check", "id", k[0], "name", k[1], "unit", k[2]))
 		}
+		fmt.Println(words.Say("own.example"))
 		return nil
 	}
 	own := play.Own{Car: o.Car, ClockKm: o.Clock, PadsKm: o.Pads, Readings: o.Readings}
@@ -64,13 +66,15 @@ func (o *ownCmd) Run(c *cli) error {
 
 // ownRange refuses a use that no car has.
 func ownRange(o play.Own) error {
+	pads := scenarios.PadsRange
+	pads.Hi = min(pads.Hi, o.ClockKm)
 	switch {
-	case !(o.ClockKm >= 100 && o.ClockKm <= 500000):
-		return mistaken("--clock %g: want 100 to 500000 km", o.ClockKm)
-	case !(o.PadsKm == 0 || o.PadsKm >= 100 && o.PadsKm <= o.ClockKm):
-		return mistaken("--pads %g: want 100 km to what the clock shows, %g", o.PadsKm, o.ClockKm)
-	case o.RoomTold && !(o.RoomC >= -20 && o.RoomC <= 45):
-		return mistaken("--room %g: want -20 to 45 °C", o.RoomC)
+	case !scenarios.ClockRange.Has(o.ClockKm):
+		return mistaken("--clock %g: want %s", o.ClockKm, scenarios.ClockRange)
+	case o.PadsKm != 0 && !pads.Has(o.PadsKm):
+		return mistaken("--pads %g: want %s, and no more than the clock shows, %g", o.PadsKm, scenarios.PadsRange, o.ClockKm)
+	case o.RoomTold && !scenarios.RoomRange.Has(o.RoomC):
+		return mistaken("--room %g: want %s", o.RoomC, scenarios.RoomRange)
 	}
 	return nil
 }

@@ -69,11 +69,11 @@ func (b *builder) job(src *source) {
 func readDriven(r *reader, n *yaml.Node) Driven {
 	o := r.object(n, "driven")
 	d := Driven{
-		Km:            o.number("clock_km", "km", 100, 500000),
-		PadsKm:        o.number("pads_km", "km", 100, 200000),
+		Km:            o.within("clock_km", ClockRange),
+		PadsKm:        o.within("pads_km", PadsRange),
 		PadsThinnerMm: o.numberOr("pads_thinner_mm", "mm", 0, 5, 0),
 		Harshness:     o.numberOr("harshness_ratio", "", 0.3, 3, 1),
-		RoomC:         o.number("room_c", "°C", -20, 45),
+		RoomC:         o.within("room_c", RoomRange),
 	}
 	if stood := o.get("stood_overnight"); stood != nil {
 		d.Stood, _ = r.yes(stood, o.at("stood_overnight"))

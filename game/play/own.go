@@ -45,8 +45,8 @@ const (
 	ownSettle = 0.95 // belief above which nothing more is advised
 )
 
-// OwnChecks lists what can be read on a car, with its unit or its words, in the
-// order of the catalogue: id, name, what is written down.
+// OwnChecks lists what can be read on a car, in the order of the catalogue: id,
+// name, what is written down, which is a figure with its ends and steps or a word.
 func (d *Desk) OwnChecks() [][3]string {
 	s := Session{words: d.words, desk: d}
 	var out [][3]string
@@ -55,9 +55,10 @@ func (d *Desk) OwnChecks() [][3]string {
 		if c.PerWheel {
 			id += "@front_left"
 		}
-		unit := s.sayUnit(c.Meter.Unit)
-		if len(c.Meter.Words) > 0 {
-			unit = strings.Join(c.Meter.Words, ", ")
+		m := &c.Meter
+		unit := strings.Join(m.Words, ", ")
+		if len(m.Words) == 0 {
+			unit = d.words.Say("own.figure", "lo", plain(m.Lo), "hi", plain(m.Hi), "step", plain(m.Resolution), "unit", s.sayUnit(m.Unit))
 		}
 		out = append(out, [3]string{id, d.words.Say("check." + string(c.ID)), unit})
 	}
@@ -108,11 +109,13 @@ func (d *Desk) Own(ctx context.Context, own Own, progress func(share float64)) (
 	}
 	worth := post.All()
 	slices.SortStableFunc(worth, func(a, b evidence.Worth) int { return cmp.Compare(b.Bits, a.Bits) })
+	named := map[inspect.ID]bool{} // one wheel of each: the others are much the same
 	for _, w := range worth {
 		if len(a.Next) == ownNext || w.Bits < 0.05 {
 			break
 		}
-		if w.Check.Proper() == w.Check && !slices.ContainsFunc(readings, func(r evidence.Reading) bool { return r.Check == w.Check }) {
+		if w.Check.Proper() == w.Check && !named[w.Check.Check] && !slices.ContainsFunc(readings, func(r evidence.Reading) bool { return r.Check == w.Check }) {
+			named[w.Check.Check] = true
 			a.Next = append(a.Next, s.sayCheck(w.Check))
 		}
 	}
@@ -133,10 +136,16 @@ func (d *Desk) ownReadings(texts []string) ([]evidence.Reading, error) {
 			for _, c := range inspect.All() {
 				known = append(known, string(c.ID))
 			}
-			id, _, _ := strings.Cut(name, "@")
+			id, _, _ := strings.Cut(strings.TrimSpace(name), "@")
+			if slices.Contains(known, id) {
+				return nil, err // it tells the wheels
+			}
 			return nil, fmt.Errorf("%w; %s", err, scenarios.NearestWords(id, known))
 		}
 		c, _ := inspect.Find(inst.Check)
+		if len(c.Meter.Words) > 0 { // "no crack" means no_crack
+			value = strings.ReplaceAll(strings.TrimSpace(value), " ", "_")
+		}
 		display, err := c.Meter.Parse(value)
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", strings.TrimSpace(name), err)

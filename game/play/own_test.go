@@ -27,6 +27,13 @@ func TestBadOwnReadings(t *testing.T) {
 			t.Errorf("%s: %v, want %s", reading, err, want)
 		}
 	}
+	if _, err := desk.Own(context.Background(), play.Own{Car: "compact_hatchback", ClockKm: 60000, Readings: []string{"lining_outer_upper=4"}}, func(float64) {}); strings.Contains(err.Error(), "nearest") {
+		t.Errorf("of a check that is known others are named: %v", err)
+	}
+	spaced := []string{"disc_crack@front_left=no crack", "pedal_feel="} // the words are understood, the second is the first mistake
+	if _, err := desk.Own(context.Background(), play.Own{Car: "compact_hatchback", ClockKm: 60000, Readings: spaced}, func(float64) {}); err == nil || !strings.HasPrefix(err.Error(), "pedal_feel") {
+		t.Error(err)
+	}
 	twice := []string{"pedal_feel=firm", "pedal_feel=soft"}
 	if _, err := desk.Own(context.Background(), play.Own{Car: "compact_hatchback", ClockKm: 60000, Readings: twice}, func(float64) {}); err == nil || !strings.Contains(err.Error(), "pedal_feel stands twice") {
 		t.Error(err)
