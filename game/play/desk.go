@@ -32,7 +32,7 @@ type Desk struct {
 
 // NewDesk lays a desk.
 func NewDesk(lib *scenarios.Library, words Words) *Desk {
-	return &Desk{lib: lib, words: words, catalog: newCatalog(lib), hash: hashOf(lib), drawn: map[string]*scenarios.Job{}}
+	return &Desk{lib: lib, words: words, catalog: newCatalog(lib), hash: hashOf(lib, meaning), drawn: map[string]*scenarios.Job{}}
 }
 
 // Library is what the desk plays from.
@@ -107,12 +107,14 @@ func (d *Desk) repaired(car *scenarios.Car, cond physics.Condition, chosen []str
 
 func asRefusal(err error, r **Refusal) bool { return errors.As(err, r) }
 
-// Hash tells libraries apart whose sessions would replay differently.
+// Hash tells apart libraries, and versions of the program, whose sessions would
+// replay differently.
 func (d *Desk) Hash() string { return d.hash }
 
-// hashOf digests all that readings depend on, in the library's own order.
-func hashOf(lib *scenarios.Library) string {
+// hashOf digests all that readings and marks depend on, in the library's own order.
+func hashOf(lib *scenarios.Library, meaning string) string {
 	h := fnv.New64a()
+	fmt.Fprintln(h, meaning)
 	for _, c := range lib.Cars {
 		fmt.Fprintf(h, "%+v\n", *c)
 	}

@@ -10,6 +10,7 @@ import (
 	"evenwear/assets"
 	"evenwear/game/play"
 	"evenwear/scenarios"
+	"evenwear/scoring/record"
 )
 
 // TestDrawnSession: a car nobody wrote down is kept by its id alone; resumed, it
@@ -90,5 +91,23 @@ func TestDrawnOfAnotherLibrary(t *testing.T) {
 		t.Error(err)
 	} else {
 		again.Close()
+	}
+}
+
+// TestOtherMeaning: a session kept by a version of the program in which the same acts
+// come to something else says that it cannot be gone on with, and is left as it is.
+func TestOtherMeaning(t *testing.T) {
+	d := desk(t)
+	dir := t.TempDir()
+	log, name, err := record.Create(dir, record.Header{Job: "warm_wheel", Seed: 1, Library: d.HashWith("of an older version")})
+	if err != nil {
+		t.Fatal(err)
+	}
+	log.Close()
+	if _, err := d.Resume(dir, name); err == nil || !strings.Contains(err.Error(), "another version of the program") {
+		t.Errorf("resumed: %v", err)
+	}
+	if list, err := record.List(dir); err != nil || len(list) != 1 || list[0].Name != name {
+		t.Errorf("listed %+v, %v", list, err)
 	}
 }

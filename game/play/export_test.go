@@ -31,3 +31,6 @@ func (s *Session) Due() []scoring.Caution { return s.due }
 
 // SayAmiss is what the debrief says of readings made in spite of what they want.
 func (s *Session) SayAmiss() string { return s.sayAmiss() }
+
+// HashWith is what Hash would be in a version of this meaning.
+func (d *Desk) HashWith(meaning string) string { return hashOf(d.lib, meaning) }

@@ -40,7 +40,7 @@ func (d *Desk) Resume(dir, name string) (*Kept, error) {
 	}
 	if rec.Library != d.Hash() {
 		log.Close()
-		return nil, fmt.Errorf("%s: it was played with other cars, causes or jobs than these; its readings would come out differently", path)
+		return nil, fmt.Errorf("%s: it was played with other cars, causes or jobs than these, or with another version of the program; its readings would come out differently", path)
 	}
 	acts := make([]Act, len(rec.Acts))
 	for i, raw := range rec.Acts {
