@@ -47,9 +47,10 @@ func (p *practiser) View() *play.PractiseView {
 
 // next chooses the next car.
 func (p *practiser) next() (practice.Choice, error) {
-	played, err := playedHere(p.dir)
-	if err != nil {
-		return practice.Choice{}, err
+	var damaged error
+	played, err := playedHere(p.dir, func(e error) { damaged = errors.Join(damaged, e) })
+	if err = errors.Join(err, damaged); err != nil {
+		return practice.Choice{}, err // what is damaged is told once: the next time it goes on
 	}
 	return practice.Next(p.desk.Library(), p.kept, played, time.Now(), luck())
 }
@@ -71,15 +72,36 @@ func (w windowPractice) Begin(a *scene.App) (scene.Scene, error) {
 	return w.begin(a, c.Job, &c.For)
 }
 
-// playedHere are the jobs of the sessions in a folder.
-func playedHere(dir string) (map[string]bool, error) {
+// playedHere are the jobs that were met in a folder and must not be drawn again:
+// those of its sessions, of its results, whose sessions may be forgotten, and of its
+// self-checks, whose cars may not have been begun. tell is told what is damaged.
+func playedHere(dir string, tell func(error)) (map[string]bool, error) {
 	list, err := record.List(dir)
 	if err != nil {
 		return nil, unkept(dir, err)
 	}
+	kept, err := results(dir, tell)
+	if err != nil {
+		return nil, err
+	}
+	checks, damaged, err := record.Checks(dir)
+	if err != nil {
+		return nil, unkept(dir, err)
+	}
+	for _, d := range damaged {
+		tell(d)
+	}
 	played := map[string]bool{}
-	for _, e := range list {
-		played[e.Job] = true
+	for i := range list {
+		played[list[i].Job] = true
+	}
+	for i := range kept {
+		played[kept[i].Job] = true
+	}
+	for i := range checks {
+		for _, car := range checks[i].Cars {
+			played[car.Job] = true
+		}
 	}
 	return played, nil
 }

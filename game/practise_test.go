@@ -59,7 +59,7 @@ func TestNextCar(t *testing.T) {
 		t.Fatal(err)
 	}
 	log.Close()
-	if played, err := playedHere(dir); err != nil || !played[c.Job] {
+	if played, err := playedHere(dir, silent); err != nil || !played[c.Job] {
 		t.Errorf("played here are %v, %v", played, err)
 	}
 }

@@ -49,16 +49,9 @@ func openCheck(desk *play.Desk, words *assets.Words, dir string) (*selfCheck, er
 // Renew begins another self-check.
 func (c *selfCheck) Renew() error {
 	c.notice = ""
-	played, err := playedHere(c.dir)
+	played, err := playedHere(c.dir, c.tell)
 	if err != nil {
 		return err
-	}
-	list, err := results(c.dir, c.tell)
-	if err != nil {
-		return err
-	}
-	for i := range list {
-		played[list[i].Job] = true
 	}
 	fresh, err := practice.Draw(c.desk.Library(), c.desk.Hash(), played, time.Now(), luck())
 	if err != nil {

@@ -145,7 +145,7 @@ func (t *termCmd) open(desk *play.Desk, words *assets.Words, dir string) (*play.
 			return nil, err
 		}
 		job, drawn = c.Job, &c.For
-	} else if id, ok, err := unseen(dir, job); err != nil {
+	} else if id, ok, err := unseen(dir, job, aloud); err != nil {
 		return nil, err
 	} else if ok {
 		job = id

@@ -110,9 +110,10 @@ func (w *windowCmd) cover(c *cli, desk *play.Desk, words *assets.Words) (scene.C
 	for _, ease := range scenarios.Eases {
 		cover.Jobs = append(cover.Jobs, scene.Offer{Name: words.Say("cover.unseen_" + string(ease)), Detail: words.Say("cover.unseen"),
 			Open: func(a *scene.App) (scene.Scene, error) {
-				id, _, err := unseen(dir, unseenWord+"_"+string(ease))
-				if err != nil {
-					return nil, err
+				var damaged error
+				id, _, err := unseen(dir, unseenWord+"_"+string(ease), func(e error) { damaged = errors.Join(damaged, e) })
+				if err = errors.Join(err, damaged); err != nil {
+					return nil, err // what is damaged is told once: the next press goes on
 				}
 				return begin(a, id, nil)
 			}})
