@@ -52,6 +52,7 @@ func (m *Memory) Inspect(ctx context.Context, minutes float64, read func(inspect
 		return Trail{}, err
 	}
 	trail := Trail{Final: p}
+	defer p.tidy()
 	done, made := prices.begin(), make([]bool, len(t.checks))
 	for p.Top().P <= sureEnough {
 		if err := ctx.Err(); err != nil {

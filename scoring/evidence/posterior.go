@@ -119,9 +119,12 @@ func (p *Posterior) Clone() *Posterior {
 	for g := range p.state {
 		q.state[g] = p.state[g].clone()
 	}
-	q.joint, q.room, q.lesson, q.views = nil, nil, lesson{}, nil
+	q.tidy()
 	return &q
 }
+
+// tidy lets go of what is only room, of a posterior that is to be kept.
+func (p *Posterior) tidy() { p.joint, p.room, p.lesson, p.views = nil, nil, lesson{}, nil }
 
 // Add takes one more reading. It refuses a check that is not in the problem or
 // a display that the check's meter does not have.
