@@ -23,20 +23,37 @@ func (c *Corner) Settle(s CornerState, load *CornerLoad) (CornerState, CornerFor
 
 // settle is Settle with what everything moves per pressure [m/Pa, rad/Pa].
 func (c *Corner) settle(s CornerState, load *CornerLoad) (CornerState, CornerForces, [4]float64, error) {
+	var byP [4]float64
+	f, err := c.find(&s, load, &byP)
+	return s, f, byP, err
+}
+
+// find is settle from s and to it; nobody asks what moves per pressure where byP is nil.
+func (c *Corner) find(s *CornerState, load *CornerLoad, byP *[4]float64) (f CornerForces, err error) {
 	sealF := c.seal0 + float64(c.grip*max(0, load.Pressure))
-	var e evaluation
-	c.evaluate(&e, &s, load, sealF, false)
+	var both [2]evaluation
+	e, trial := &both[0], &both[1]
+	c.evaluate(e, s, load, sealF, false)
 	cautious, far := false, cornerReach
 	for range cornerIterations {
 		if e.residual <= e.tolerance {
 			if cautious { // the derivative below needs the tangent
-				c.evaluate(&e, &s, load, sealF, false)
+				c.evaluate(e, s, load, sealF, false)
 			}
-			f, byP := c.finish(&s, &e, load, sealF)
-			return s, f, byP, nil
+			if byP != nil {
+				*byP = c.rates(e, load)
+			}
+			c.slide(s, load, sealF)
+			f = CornerForces{Half: e.half, Pin: e.pin, Ear: e.ear, Seal: e.seal}
+			if byP != nil {
+				f.DxDp = byP[0]
+			}
+			return f, nil
 		}
-		step, ok := c.descend(&s, &e, load, sealF, far)
-		if !ok && cautious {
+		step := c.descend(s, e, trial, load, sealF, far)
+		if step > 0 {
+			e, trial = trial, e
+		} else if cautious {
 			break
 		}
 		if step == 1 { // nothing was in the way: a worn lining may be millimetres further
@@ -46,15 +63,15 @@ func (c *Corner) settle(s CornerState, load *CornerLoad) (CornerState, CornerFor
 		// turn round; where it gets nowhere the secant takes the next step.
 		if was := cautious; was || step < cornerPoor {
 			cautious = !was
-			c.evaluate(&e, &s, load, sealF, cautious)
+			c.evaluate(e, s, load, sealF, cautious)
 		}
 	}
-	return s, CornerForces{}, [4]float64{}, &CornerError{Corner: c.name, Pressure: load.Pressure, Residual: e.residual, Tolerance: e.tolerance}
+	return f, &CornerError{Corner: c.name, Pressure: load.Pressure, Residual: e.residual, Tolerance: e.tolerance}
 }
 
-// descend makes one Newton step with backtracking on the energy. It returns the
-// share of the step taken, and false when no share of it lowers the energy.
-func (c *Corner) descend(s *CornerState, e *evaluation, load *CornerLoad, sealF, far float64) (float64, bool) {
+// descend makes one Newton step from e to trial with backtracking on the energy. It
+// returns the share of the step taken, 0 when no share of it lowers the energy.
+func (c *Corner) descend(s *CornerState, e, trial *evaluation, load *CornerLoad, sealF, far float64) float64 {
 	// A direction in which nothing pushes back meets no stiffness but ε. Raising ε
 	// there, as Levenberg does, holds that direction to a caliper's own scale and
 	// leaves the stiff ones alone.
@@ -69,23 +86,22 @@ func (c *Corner) descend(s *CornerState, e *evaluation, load *CornerLoad, sealF,
 		slope += float64(e.grad[i] * d[i])
 	}
 	step := 1.0
-	var trial evaluation
+	x, y, tilt, bridge := s.X, s.Y, s.Tilt, s.Bridge
 	for range cornerHalvings {
-		t := *s
-		t.X += float64(step * d[0])
-		t.Y += float64(step * d[1])
-		t.Tilt += float64(step * d[2])
-		t.Bridge += float64(step * d[3])
-		c.evaluate(&trial, &t, load, sealF, false)
+		s.X = x + float64(step*d[0])
+		s.Y = y + float64(step*d[1])
+		s.Tilt = tilt + float64(step*d[2])
+		s.Bridge = bridge + float64(step*d[3])
+		c.evaluate(trial, s, load, sealF, false)
 		// Near the bottom the energy no longer resolves the gain; a smaller residual decides there.
 		if trial.energy <= e.energy+float64(cornerArmijo*step*slope) ||
 			trial.residual < e.residual && trial.energy <= e.energy+float64(1e-12*math.Abs(e.energy)) {
-			*s, *e = t, trial
-			return step, true
+			return step
 		}
 		step /= 2
 	}
-	return 0, false
+	s.X, s.Y, s.Tilt, s.Bridge = x, y, tilt, bridge
+	return 0
 }
 
 // reach is how far a step moves anything [m], a tilt counted at the pin.
@@ -93,15 +109,18 @@ func reach(c *Corner, d *[4]float64) float64 {
 	return max(math.Abs(d[0]), math.Abs(d[1]), math.Abs(d[2])*c.a, math.Abs(d[3]))
 }
 
-// finish moves the anchors of what has slid and collects the forces.
-func (c *Corner) finish(s *CornerState, e *evaluation, load *CornerLoad, sealF float64) (CornerForces, [4]float64) {
-	// Piston per pressure: (H + ε)·d = ∂(p·A − S)/∂p, where a sliding seal also grips harder.
+// rates is what everything moves per pressure: (H + ε)·d = ∂(p·A − S)/∂p, where a
+// sliding seal also grips harder.
+func (c *Corner) rates(e *evaluation, load *CornerLoad) [4]float64 {
 	r := c.area
 	if load.Pressure > 0 {
 		r -= float64(e.slides * c.grip)
 	}
-	d := e.solve([4]float64{r, 0, 0, 0}, cornerRegular)
-	f := CornerForces{Half: e.half, Pin: e.pin, Ear: e.ear, Seal: e.seal, DxDp: d[0]}
+	return e.solve([4]float64{r, 0, 0, 0}, cornerRegular)
+}
+
+// slide moves the anchors of what has slid.
+func (c *Corner) slide(s *CornerState, load *CornerLoad, sealF float64) {
 	slip(&s.SealAnchor, c.sealRate, sealF, s.X)
 	slip(&s.PinAnchor[Upper], c.pinRate[Upper], c.pin[Upper], s.Y+float64(c.a*s.Tilt))
 	slip(&s.PinAnchor[Lower], c.pinRate[Lower], c.pin[Lower], s.Y-float64(c.a*s.Tilt))
@@ -109,7 +128,6 @@ func (c *Corner) finish(s *CornerState, e *evaluation, load *CornerLoad, sealF f
 		slip(&s.EarAnchor[Inner], c.earRate, c.ear[Inner], s.X-s.Y)
 		slip(&s.EarAnchor[Outer], c.earRate, c.ear[Outer], s.Y-s.Bridge)
 	}
-	return f, d
 }
 
 // slip drags an anchor along so that the element's force is at its limit.
