@@ -3,10 +3,11 @@ package physics
 import "math"
 
 const (
-	leapError  = 1e-3 // [1] of what has worn off, by which a leap may be wrong
+	leapError  = 7e-4 // [1] of what has worn off, by which a leap may be wrong
 	leapSmall  = 0.05 // [1] of a wheel's greatest wear, below which a half pad's trend does not count
 	leapGrowth = 3.0  // [1] of a leap over the one before
 	leapSafe   = 0.8  // [1] of the longest leap that the estimate would allow
+	leapLeast  = 0.2  // [cycles] shorter ones save nothing
 	leapExact  = 1e-3 // [1] of the error allowed, below which it tells nothing
 )
 
@@ -32,9 +33,10 @@ func (w *wornWheel) ends() [2]float64 {
 
 // pace is how far everything slow moved in one cycle, about the time of its middle.
 type pace struct {
-	at float64         // [cycles]
-	by [NumWheels]slow // [m/cycle], [m³/cycle]
-	x  [NumWheels]slow // where it was at that time, [m], [m³]
+	at   float64         // [cycles]
+	by   [NumWheels]slow // [m/cycle], [m³/cycle]
+	warm warms           // [°C]
+	x    [NumWheels]slow // where it was at that time, [m], [m³]
 	// How far the pins slid in a cycle since the measurement before, beyond what
 	// the outer pad wore, and in this cycle alone; and whether they did not at all.
 	slip, own [NumWheels][2]float64
@@ -74,8 +76,8 @@ func (w *wornWheel) move(by *slow, m float64, slip [2]float64, stuck [2]bool) {
 
 // drive drives so many cycles.
 //
-// Wear and pins move by a pace in a cycle. A leap takes m cycles by how the pace
-// has been changing, see [trend]; then the next cycle is computed, and the leap
+// Wear and pins move by a pace in a cycle. A leap takes m cycles, whole or not, by how
+// the pace has been changing, see [trend]; then the next cycle is computed, and the leap
 // corrected by what that one has shown (predictor and corrector of second order).
 // How far the two are apart estimates the error: where that is above [leapError] of
 // what has worn off, the leap is taken back and a shorter one tried. A leap ends
@@ -85,12 +87,13 @@ func (d *trip) drive(cycles float64) error {
 	leap := 0.0
 	for done := 0.0; done < cycles; {
 		kept := *d
-		leap = max(0, math.Floor(min(leap, cycles-done-1, d.through(&t.now))))
+		leap = leapable(min(leap, d.through(&t.now)), cycles-done-1)
 		if leap > 0 || d.ages {
 			if err := d.follow(func() {
 				for i := range d.count {
 					by := t.foresee(i, leap)
 					d.wheels[i].move(&by, leap, t.now.slip[i], t.now.stuck[i])
+					d.wheels[i].mean = t.warm(i, leap+1)
 				}
 				d.age(done + leap + 0.5)
 			}); err != nil {
@@ -105,10 +108,11 @@ func (d *trip) drive(cycles float64) error {
 		next.at = done + leap + 0.5
 		was := t
 		miss, grow := t.add(d, &next, leap)
-		if leap > 0 && miss > 1 {
-			*d, t = kept, was
-			leap *= min(0.5, math.Sqrt(1/miss))
-			continue
+		if miss > 1 {
+			if less := leapable(leap*min(0.5, math.Sqrt(1/miss)), cycles-done-1); less < leap {
+				*d, t, leap = kept, was, less
+				continue
+			}
 		}
 		done += leap + 1
 		leap = grow
@@ -119,11 +123,27 @@ func (d *trip) drive(cycles float64) error {
 	return nil
 }
 
+// leapable is how much of a leap to take where so many cycles are left besides the one
+// computed after it: none of a short one, and never so that less than a cycle is left.
+func leapable(leap, left float64) float64 {
+	if leap < leapLeast {
+		leap = 0
+	}
+	switch rest := left - leap; {
+	case rest >= 1:
+		return leap
+	case rest > 0 && left >= 1:
+		return left - 1
+	}
+	return max(0, left)
+}
+
 // pace measures the cycle that led here from before, and the pins' way of a leap
 // of m cycles and that cycle from kept.
 func (d *trip) pace(kept, before *trip, m float64) (p pace) {
 	for i := range d.count {
 		w, from, old := &d.wheels[i], &before.wheels[i], &kept.wheels[i]
+		p.warm[i] = w.mean
 		start := from.slow()
 		for k, end := range w.slow() {
 			p.by[i][k] = end - start[k]

@@ -49,3 +49,23 @@ func TestAgeingConvergesPistons(t *testing.T) {
 		}
 	}
 }
+
+// TestLeapable: a way is driven to its end, no cycle more or less, however long the
+// leaps that the trend would allow.
+func TestLeapable(t *testing.T) {
+	for _, wish := range []float64{0, 0.1, 0.25, 0.9, 1.3, 2.5, 14.1, 1e9} {
+		for _, cycles := range []float64{1, 2, 3, 7, 30, 120} {
+			done := 0.0
+			for done < cycles {
+				leap := leapable(wish, cycles-done-1)
+				if leap < 0 || leap > wish && done+leap+1 != cycles {
+					t.Fatalf("leap of %g where %g is allowed, %g of %g cycles done", leap, wish, done, cycles)
+				}
+				done += leap + 1
+			}
+			if done-cycles > 1e-9 {
+				t.Errorf("leaps of %g: %g cycles driven, want %g", wish, done, cycles)
+			}
+		}
+	}
+}

@@ -1,14 +1,9 @@
 package physics
 
-import (
-	"math"
-
-	"evenwear/physics/exact"
-)
+import "math"
 
 const (
 	driveCeiling = 16e6  // [Pa] what a leg gives at most; a car that needs more brakes less
-	aimShare     = 0.8   // [1] of what is lacking, by which a pressure is corrected: a harder stop also leaves more drag
 	aimClose     = 0.005 // [1] by which a cycle's pressure may be off
 	driveClose   = 2e-4  // [1] of the wanted force
 )
@@ -65,18 +60,25 @@ func (d *trip) probe(class int, p float64) (torque float64, err error) {
 	return torque, nil
 }
 
-// aim corrects every pressure by what the last cycle's stops lacked.
-func (d *trip) aim() {
+// aim corrects every pressure by what the last cycle's stops lacked, and for discs
+// that are now as hot as is tried next, no longer as used. It tells whether all
+// pressures were close.
+func (d *trip) aim(used *warms) (close bool) {
+	close = true
 	for class := range d.duty.Stops {
 		torque := 0.0
 		for i := range d.count {
-			torque += float64(float64(d.wheels[i].count) * d.wheels[i].torque[class])
+			w := &d.wheels[i]
+			torque += float64(float64(w.count) * w.torque[class] * w.spec.Fade(w.mean) / w.spec.Fade(used[i]))
 		}
 		if torque > 0 {
 			got := torque / (d.duty.Stops[class].PerThousandKm * d.way / 1000 * d.spec.Body.TyreRadius)
-			d.pressure[class] = min(driveCeiling, d.pressure[class]*min(2, max(0.5, exact.Pow(d.want(class)/got, aimShare))))
+			was := d.pressure[class]
+			d.pressure[class] = min(driveCeiling, was*min(2, max(0.5, d.want(class)/got)))
+			close = close && math.Abs(d.pressure[class]-was) <= aimClose*was
 		}
 	}
+	return close
 }
 
 // follow calls a change of the wheels and corrects every pressure for it, so

@@ -25,6 +25,7 @@ type trend struct {
 	last, now   pace
 	rate, limit [NumWheels]slow              // [1/cycle], [m/cycle]; rate 0 is the line through last and now
 	trust       [NumWheels][len(slow{})]bool // what changes as foreseen; the pace of the rest stays
+	heats       [NumWheels]bool              // whose temperature goes along a line
 	allowed     float64                      // [1] of what has worn off, by which a leap may be wrong
 }
 
@@ -43,6 +44,23 @@ func (t *trend) ahead(i, k int, after float64) float64 {
 		return t.limit[i][k] + float64((p-t.limit[i][k])*exact.Exp(-rate*after))
 	}
 	return max(0, p+float64(after*t.slope(i, k)))
+}
+
+// line is how hot a wheel will be some cycles after now if it goes on along the line
+// through the latest two.
+func (t *trend) line(i int, after float64) float64 {
+	if t.known < 2 {
+		return t.now.warm[i]
+	}
+	return max(roomAir, t.now.warm[i]+float64((t.now.warm[i]-t.last.warm[i])/(t.now.at-t.last.at)*after))
+}
+
+// warm is how hot a wheel is supposed to be some cycles after now.
+func (t *trend) warm(i int, after float64) float64 {
+	if t.heats[i] {
+		return t.line(i, after)
+	}
+	return t.now.warm[i]
 }
 
 // foresee is how far a wheel moves in the m cycles after the one computed last.
@@ -101,6 +119,8 @@ func (t *trend) add(d *trip, next *pace, m float64) (miss, leap float64) {
 	for i := range d.count {
 		w := &d.wheels[i]
 		allowed := t.allow(d, i)
+		level, line := t.now.warm[i], t.line(i, step)
+		t.heats[i] = t.known > 1 && math.Abs(next.warm[i]-line) < math.Abs(next.warm[i]-level)
 		var by slow
 		for k := range by {
 			level, line := t.now.by[i][k], t.now.by[i][k]
@@ -126,7 +146,7 @@ func (t *trend) add(d *trip, next *pace, m float64) (miss, leap float64) {
 			if t.now.stuck[i][k] {
 				wrong = next.slid[i][k]
 			}
-			miss = max(miss, leapSure*math.Abs(wrong)/allowed[slowWear+2*Outer+k])
+			miss = max(miss, leapSure*m/(m+1)*math.Abs(wrong)/allowed[slowWear+2*Outer+k])
 		}
 		w.move(&by, 0, [2]float64{}, t.now.stuck[i])
 	}

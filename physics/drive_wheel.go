@@ -19,24 +19,26 @@ type wornWheel struct {
 	cond   WheelCondition
 	corner Corner
 	rest   CornerState // released
-	mean   float64     // [°C] of the disc
 	leaked float64     // [m³]
-	rounds int         // in which it takes a cycle
 	solves *int        // counts [wornWheel.settle], unless nil
 
 	// Of the present cycle:
 	work   float64    // [J] of friction
 	torque [4]float64 // [N·m] summed over the stops of a class
 	slip   float64    // [m] estimated error of wear
+	falls  [2][2]fall // the latest of each half pad
+	bent   float64    // [1] greatest bend seen
 	drags  bool       // its drag is worth following
 
+	lore
 	seen [4][1 + releaseSteps]glimpse
 }
 
 // begin settles a wheel as it stands before the trip.
 func (w *wornWheel) begin(spec *Spec, cond *Condition, wheel Wheel) error {
 	c := spec.Corner(wheel)
-	*w = wornWheel{wheel: wheel, count: 1, spec: c, cond: cond.Wheels[wheel], mean: roomAir, rounds: 1}
+	*w = wornWheel{wheel: wheel, count: 1, spec: c, cond: cond.Wheels[wheel],
+		lore: lore{rounds: 1, less: roundsLess, mean: roomAir}}
 	w.corner = NewCorner(c, &w.cond, wheel.String())
 	var err error
 	w.rest, err = Released(c, &w.cond, wheel.String())
@@ -90,7 +92,7 @@ func (w *wornWheel) settle(s CornerState, load *CornerLoad, g *glimpse) (CornerS
 	s.Y += g.y
 	s.Tilt += g.tilt
 	s.Bridge += g.bridge
-	s, f, err := w.corner.Settle(s, load)
+	f, err := w.corner.find(&s, load, nil)
 	*g = glimpse{s.X - from.X, s.Y - from.Y, s.Tilt - from.Tilt, s.Bridge - from.Bridge}
 	return s, f, err
 }
@@ -112,12 +114,13 @@ func (w *wornWheel) press(class int, p float64) (float64, error) {
 }
 
 // release lets go from a pressed state and turns the disc, once to re-establish
-// the drag and once to measure it: the mean force of each half over a turn [N].
+// the drag and once to measure it: the mean force of each half over a turn [N],
+// and how it touched.
 //
 // Where the turn only bends the caliper, force follows the disc's place: the ends of
 // its way tell the mean if it takes no half pad off the disc, and two places between
 // if it does, one on the way there and one on the way back, as ears rub both ways.
-func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, err error) {
+func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, touch contact, err error) {
 	load := CornerLoad{Pressure: min(l.pressure, w.cond.HoseHold)}
 	step := 0
 	turn := func(to float64) (f CornerForces) {
@@ -139,9 +142,13 @@ func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, err err
 	high := turn(1)
 	w.rest = s
 	slides := slid(&from, &s)
+	touch = touching(&first.Half) | touching(&low.Half)<<4 | touching(&high.Half)<<8
+	if slides {
+		touch |= slidInTurn
+	}
 	switch {
 	case follows(&low.Half, &high.Half, slides):
-		return mean(&low.Half, &high.Half), err
+		return mean(&low.Half, &high.Half), touch, err
 	case parts && !slides:
 		falling := turn(0.5)
 		ends, between := mean(&low.Half, &high.Half), mean(&rising.Half, &falling.Half)
@@ -150,7 +157,7 @@ func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, err err
 				half[i][j] = (ends[i][j] + float64(2*between[i][j])) / 3
 			}
 		}
-		return half, err
+		return half, touch, err
 	}
 	for _, to := range turnCosines {
 		f := turn(to)
@@ -161,7 +168,8 @@ func (w *wornWheel) release(s CornerState, l *lump) (half [2][2]float64, err err
 		}
 	}
 	w.rest = s
-	return half, err
+	touch |= wholeTurn
+	return half, touch, err
 }
 
 // slid tells whether piston or pins slid from one state to the other. Ears do at
@@ -252,4 +260,26 @@ func (w *wornWheel) end(c *WheelCondition) {
 			c.PinAnchorSet[i], c.PinAnchor[i] = true, w.rest.PinAnchor[i]
 		}
 	}
+}
+
+// contact is how the pads met the disc in a turn, a bit each: which half pads touched it
+// at its first place and at both ends of its way, whether something slid meanwhile, and
+// whether the turn was taken in small steps. What changes none of this changes forces smoothly.
+type contact int
+
+const (
+	slidInTurn contact = 1 << (12 + iota)
+	wholeTurn
+)
+
+// touching is which half pads touch the disc, a bit each.
+func touching(half *[2][2]float64) (bits contact) {
+	for i := range 2 {
+		for j := range 2 {
+			if half[i][j] > 0 {
+				bits |= 1 << (2*i + j)
+			}
+		}
+	}
+	return bits
 }

@@ -16,7 +16,7 @@ func drag(t *testing.T, spec *Spec, cond Condition) float64 {
 	if err != nil {
 		t.Fatal(err)
 	}
-	half, err := w.release(s, &lump{pressure: 3e6})
+	half, _, err := w.release(s, &lump{pressure: 3e6})
 	if err != nil {
 		t.Fatal(err)
 	}
