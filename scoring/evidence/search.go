@@ -174,12 +174,12 @@ func (q *search) ending() []int {
 	// cheapest is no dearer.
 	best := -1
 	for _, c := range q.open {
-		if few*q.cost[c]-hair <= q.minutes && q.known[c] && q.single[c] >= leastBits && (best < 0 || q.single[c] > q.single[best]) {
+		if float64(few*q.cost[c])-hair <= q.minutes && q.known[c] && q.single[c] >= leastBits && (best < 0 || q.single[c] > q.single[best]) {
 			best = c
 		}
 	}
 	if best >= 0 && q.better(best) < endgame {
-		need := few * q.cost[best]
+		need := float64(few * q.cost[best])
 		if two := q.tellMost(2, q.open); len(two) == 2 {
 			need = max(need, q.cost[best]+min(q.prices.both(two[0], two[1], q.done), q.prices.both(two[1], two[0], q.done)))
 		}
