@@ -64,7 +64,9 @@ const (
 	aimApart   = 0.99
 	aimTrue    = 0.90
 	aimRegret  = 0.02
-	skillBins  = 7 // of a tenth, over the reference population
+	aimFlat    = 0.01 // probability of ranks as uneven, below which they are not flat
+	ranksLeast = 50   // cars: five in each tenth, for chi-square to hold
+	skillBins  = 7    // of a tenth, over the reference population
 )
 
 func (r *Report) add(what, measured, aim string, v Verdict) {
@@ -77,6 +79,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 	var all, unseen []*Played
 	var proper Proper
 	var bands Bands
+	var ranks Ranks
 	var pairs []Pair
 	var regrets []Regret
 	for _, u := range units {
@@ -95,6 +98,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 			bands[i].Stated += u.Bands[i].Stated
 			bands[i].True += u.Bands[i].True
 		}
+		ranks.add(&u.Ranks)
 		pairs = append(pairs, u.Pairs...)
 		regrets = append(regrets, u.Regrets...)
 	}
@@ -107,6 +111,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 	a.judgeReliability(r, unseen)
 	a.judgeNaming(r, unseen)
 	judgeBands(r, &bands)
+	judgeRanks(r, &ranks)
 	judgeRegret(r, regrets)
 	judgePairs(r, pairs)
 	return r
@@ -344,6 +349,20 @@ func judgeBands(r *Report, b *Bands) {
 		}
 	}
 	r.add("  stated → true [%]", strings.Join(said, " "), "", Noted)
+}
+
+// judgeRanks asks whether the truth ranks anywhere as often as anywhere else.
+func judgeRanks(r *Report, ranks *Ranks) {
+	n, square, p := ranks.Flat()
+	said := fmt.Sprintf("%v of %d cars, chi-square %.1f on 9, p %.3f", *ranks, n, square, p)
+	v := verdict(p >= aimFlat)
+	if n < ranksLeast {
+		v = Open
+	}
+	if n == 0 {
+		said = "no car was played"
+	}
+	r.add("  rank histogram of the truth", said, fmt.Sprintf("flat: p ≥ %.2f", aimFlat), v)
 }
 
 // judgeRegret holds the model inspector against the best plan there can be.

@@ -27,6 +27,7 @@ type Unit struct {
 	Unseen []Played `json:"unseen"`
 	Proper Proper   `json:"proper"`
 	Bands  Bands    `json:"bands"`
+	Ranks  Ranks    `json:"ranks"`
 	// Of the first job of each car:
 	Pairs   []Pair   `json:"pairs,omitempty"`
 	Regrets []Regret `json:"regrets,omitempty"`
@@ -160,7 +161,7 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen []string, fir
 		u.Unseen = append(u.Unseen, p)
 		u.Proper.add(proper(s, &p))
 	}
-	if u.Bands, err = r.calibrate(ctx, desk, job); err != nil {
+	if u.Bands, u.Ranks, err = r.calibrate(ctx, desk, job); err != nil {
 		return nil, err
 	}
 	if !first {
