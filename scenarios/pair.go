@@ -13,6 +13,13 @@ type Pair struct {
 	Across bool // the second sits at the other wheel of the axle; else at the same wheel, where both have one
 }
 
+// Twins are two causes that the checks of this program do not tell apart surely, and
+// why, for a learner to read. The audit holds them to it.
+type Twins struct {
+	Causes [2]*Cause
+	Why    string
+}
+
 // A Couple is a pair at its places.
 type Couple struct {
 	Faults [2]Fault // each at its likeliest severity; since when is open
@@ -109,7 +116,50 @@ func (b *builder) pairs(src *source) {
 			b.lib.Pairs = append(b.lib.Pairs, pair)
 		}
 	}
+	for _, it := range o.list("twins", false) {
+		if t, ok := b.twins(r, it, names); ok {
+			b.lib.Twins = append(b.lib.Twins, t)
+		}
+	}
 	o.close()
+}
+
+// twins reads two causes that are not told apart.
+func (b *builder) twins(r *reader, it item, names []string) (t Twins, ok bool) {
+	p := r.object(it.node, it.path)
+	t.Why = p.text("why")
+	list := p.list("causes", true)
+	ok = len(list) == 2 && t.Why != ""
+	for i, c := range list {
+		at, known := r.name(c.node, c.path, "cause", names)
+		if ok = ok && known; ok {
+			t.Causes[i] = b.lib.Causes[at]
+		}
+	}
+	p.close()
+	switch {
+	case r.noted != nil:
+		return t, false
+	case len(list) != 2:
+		r.fail(it.node, it.path, fmt.Sprintf("%d causes stand in twins", len(list)), "two")
+	case ok && t.Causes[0] == t.Causes[1]:
+		r.fail(it.node, it.path, "a cause is its own twin", "two that differ")
+		return t, false
+	case ok && b.lib.Twin(t.Causes[0].ID, t.Causes[1].ID) != nil:
+		r.fail(it.node, it.path, "the twins stand twice", "once")
+		return t, false
+	}
+	return t, ok
+}
+
+// Twin is what is declared of two causes that are not told apart, or nil.
+func (l *Library) Twin(a, b string) *Twins {
+	for i := range l.Twins {
+		if c := &l.Twins[i].Causes; c[0].ID == a && c[1].ID == b || c[0].ID == b && c[1].ID == a {
+			return &l.Twins[i]
+		}
+	}
+	return nil
 }
 
 // paired refuses faults of a job that the library does not let stand together:

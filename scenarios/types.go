@@ -20,6 +20,7 @@ type Library struct {
 
 	Pairs     []Pair  // causes that may be in a car at once
 	PairShare float64 // [1] of all cars have two faults
+	Twins     []Twins // causes that are not told apart
 
 	owners *Owners // of drawn cars
 }

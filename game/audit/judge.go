@@ -113,7 +113,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 	judgeBands(r, &bands)
 	judgeRanks(r, &ranks)
 	judgeRegret(r, regrets)
-	judgePairs(r, pairs)
+	a.judgePairs(r, pairs)
 	return r
 }
 
@@ -394,16 +394,48 @@ func judgeRegret(r *Report, all []Regret) {
 	}
 }
 
-func judgePairs(r *Report, pairs []Pair) {
+// judgePairs asks which causes cannot be told apart, and holds the library to what
+// it declares of them.
+func (a *Audit) judgePairs(r *Report, pairs []Pair) {
+	declared, alike := 0, 0
 	for _, p := range pairs {
-		if p.Sure < aimApart {
+		first, second := causeOf(p.A), causeOf(p.B)
+		twin := a.lib.Twin(first, second) != nil
+		if p.Sure >= aimApart {
+			continue
+		}
+		if twin {
+			declared++
+		} else {
+			alike++
 			r.Twins = append(r.Twins, p)
 		}
 	}
 	slices.SortStableFunc(r.Twins, func(a, b Pair) int { return cmp.Compare(a.Sure, b.Sure) })
 	v := Open
 	if len(pairs) > 0 {
-		v = verdict(len(r.Twins) == 0)
+		v = verdict(alike == 0)
 	}
-	r.add("pairs of causes told apart", fmt.Sprintf("%d of %d", len(pairs)-len(r.Twins), len(pairs)), fmt.Sprintf("≥ %.2f each", aimApart), v)
+	r.add("pairs of causes told apart", fmt.Sprintf("%d of %d, %d more declared twins, %d neither", len(pairs)-declared-alike, len(pairs), declared, alike),
+		fmt.Sprintf("≥ %.2f each, or declared", aimApart), v)
+	for i := range a.lib.Twins {
+		t := &a.lib.Twins[i].Causes
+		least := 1.0
+		for _, p := range pairs {
+			if x, y := causeOf(p.A), causeOf(p.B); x == t[0].ID && y == t[1].ID || x == t[1].ID && y == t[0].ID {
+				least = min(least, p.Sure)
+			}
+		}
+		said := fmt.Sprintf("%.3f", least)
+		if least >= aimApart {
+			said += ", told apart by this bank: no twins"
+		}
+		r.add("  twins "+t[0].ID+" and "+t[1].ID, said, "", Noted)
+	}
+}
+
+// causeOf is the cause of a row.
+func causeOf(row string) string {
+	id, _, _ := strings.Cut(row, "@")
+	return id
 }

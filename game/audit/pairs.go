@@ -78,6 +78,7 @@ func (r *run) between(t *evidence.Table, prices *evidence.Prices, a, b string, n
 		return 0, fmt.Errorf("%s and %s: %w", a, b, err)
 	}
 	luck := rand.New(rand.NewPCG(r.opt.Seed, 99+number))
+	memory := two.Remember(prices)
 	sum := 0.0
 	for range r.opt.Draws {
 		hyps := two.Problem().Hypotheses
@@ -86,7 +87,7 @@ func (r *run) between(t *evidence.Table, prices *evidence.Prices, a, b string, n
 			left -= hyps[h].Prior
 			h++
 		}
-		top, err := drawn(two, prices, affordable, h, luck)
+		top, err := drawn(two, memory, prices, affordable, h, luck)
 		if err != nil {
 			return 0, err
 		}
@@ -96,8 +97,8 @@ func (r *run) between(t *evidence.Table, prices *evidence.Prices, a, b string, n
 }
 
 // drawn plays a car drawn from what the table holds of hypothesis h.
-func drawn(t *evidence.Table, prices *evidence.Prices, minutes float64, h int, luck *rand.Rand) (float64, error) {
-	p, err := t.Posterior(nil)
+func drawn(t *evidence.Table, memory *evidence.Memory, prices *evidence.Prices, minutes float64, h int, luck *rand.Rand) (float64, error) {
+	p, err := memory.Posterior()
 	if err != nil {
 		return 0, err
 	}

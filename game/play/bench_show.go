@@ -190,7 +190,7 @@ func (b *Bench) choices(v *BenchView) {
 			if c.Group != g.ID {
 				continue
 			}
-			cv := CauseView{ID: c.ID, Name: c.Name, Explain: c.Explain}
+			cv := CauseView{ID: c.ID, Name: c.Name, Explain: explain(b.lib, b.words, c)}
 			for _, p := range c.Places {
 				id := rowID(c, p)
 				cv.Places = append(cv.Places, Action{Label: s.sayPlace(string(p)), Act: Act{Do: Put, What: id}, Enabled: true, Chosen: b.cause == id})

@@ -100,7 +100,7 @@ func (d *Desk) Own(ctx context.Context, own Own, progress func(share float64)) (
 		l := OwnLine{Percent: 100 * b.P}
 		l.Cause, l.Place = s.sayRow(b.ID)
 		if id, _, _ := strings.Cut(b.ID, "@"); !strings.Contains(b.ID, evidence.And) {
-			l.Explain = d.lib.Cause(id).Explain
+			l.Explain = explain(d.lib, d.words, d.lib.Cause(id))
 		}
 		a.Lines = append(a.Lines, l)
 	}

@@ -19,7 +19,7 @@ func (s *Session) call() *CallView {
 			if k.Group != g.ID {
 				continue
 			}
-			cv := CauseView{ID: k.ID, Name: k.Name, Explain: k.Explain}
+			cv := CauseView{ID: k.ID, Name: k.Name, Explain: explain(s.desk.lib, s.words, k)}
 			for _, p := range k.Places {
 				id := rowID(k, p)
 				a := s.act("", s.sayPlace(string(p)), Act{Do: Row, What: id})
