@@ -73,6 +73,28 @@ func TestStops(t *testing.T) {
 	}
 }
 
+// TestBeyond: what tells much on the road is worth what must be made first, which
+// tells nothing, before one that tells little here.
+func TestBeyond(t *testing.T) {
+	toy := newToy(0, 0.5, 0.5)
+	little := toy.add(words(2, 0.8), func(h int, _ []float64) float64 { return float64(h) })
+	pedal := toy.add(words(2, 1), func(h int, _ []float64) float64 { return 0.5 })
+	road := toy.add(words(2, 0.1), func(h int, _ []float64) float64 { return float64(h) })
+	prices := &Prices{Checks: []Price{{Minutes: 2}, {Minutes: 2}, {Minutes: 1, After: [][]int{{1}}}}}
+	table := toy.filled(t)
+	trail, err := table.Inspect(t.Context(), prices, 4, toy.reader(1))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(trail.Looks) != 2 || trail.Looks[0].Reading.Check != pedal || trail.Looks[1].Reading.Check != road {
+		t.Errorf("trail %+v, want the pedal, then the road", trail.Looks)
+	}
+	// Without the minutes for both it makes do with what there is.
+	if trail, _ = table.Inspect(t.Context(), prices, 2.5, toy.reader(1)); len(trail.Looks) != 1 || trail.Looks[0].Reading.Check != little {
+		t.Errorf("in 2.5 minutes: %+v, want the little", trail.Looks)
+	}
+}
+
 // TestRegret: on small problems the inspector's expected probability of the
 // truth is compared with the best any plan can reach (dynamic programming).
 func TestRegret(t *testing.T) {

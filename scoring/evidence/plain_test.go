@@ -76,6 +76,7 @@ func plainNext(p *Posterior, prices *Prices, done, made []bool, minutes float64)
 		}
 	}
 	var free []int
+	barred := map[int]float64{} // only looked up
 	for c := range single {
 		if cost := prices.cost(c, done); !made[c] && cost-hair <= minutes && q.forecast(c) {
 			first := prices.missing(c, done, made)
@@ -88,10 +89,27 @@ func plainNext(p *Posterior, prices *Prices, done, made []bool, minutes float64)
 			case first < 0:
 				single[c] = told
 				consider(c, told, cost)
-			case blocked < 0 && prices.cost(first, done)-hair <= minutes:
-				blocked = first
+			default:
+				barred[c] = told
+				if blocked < 0 && prices.cost(first, done)-hair <= minutes {
+					blocked = first
+				}
 			}
 		}
+	}
+	beyond := -1
+	for c := range single {
+		if barred[c] == 0 {
+			continue
+		}
+		if first, cost := prices.with(c, done, made); cost-hair <= minutes {
+			if r := rounded(barred[c] / max(cost, leastMinutes)); r > rate {
+				beyond, rate = first, r
+			}
+		}
+	}
+	if beyond >= 0 {
+		return beyond
 	}
 	most := func(n int, fits func(int) bool) []int {
 		var all []int

@@ -142,6 +142,25 @@ func (p *Prices) missing(c int, done, made []bool) int {
 	return -1
 }
 
+// with is the minutes of check c with all that must be made before it, and the first
+// of that.
+func (p *Prices) with(c int, done, made []bool) (first int, minutes float64) {
+	done, made = append([]bool(nil), done...), append([]bool(nil), made...)
+	first = -1
+	for {
+		next := p.missing(c, done, made)
+		if next < 0 {
+			return first, minutes + p.cost(c, done)
+		}
+		if first < 0 {
+			first = next
+		}
+		minutes += p.cost(next, done)
+		p.do(next, done)
+		made[next] = true
+	}
+}
+
 // Minutes is what these checks cost in this order, preparations that they share
 // counted once [min]. Checks that are not the problem's cost nothing.
 func (p *Prices) Minutes(problem *Problem, checks []inspect.Instance) float64 {

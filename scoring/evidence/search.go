@@ -79,6 +79,9 @@ const leastMinutes = 0.1
 
 func (q *search) choose() (best int, bits float64) {
 	q.one()
+	if first := q.beyond(); first >= 0 {
+		return first, q.tells(first)
+	}
 	if these := q.ending(); these != nil {
 		c := q.lastTwo(these)
 		return c, q.tells(c)
@@ -129,6 +132,26 @@ func (q *search) one() {
 	if q.best >= 0 {
 		q.afford(q.cost[q.best])
 	}
+}
+
+// beyond is the check to be made first for the sake of one that may not be made yet,
+// where that one tells most a minute with all that must come before it counted; −1
+// where it does not.
+func (q *search) beyond() (first int) {
+	first = -1
+	for _, c := range q.barred {
+		if aMinute(q.most[c], q.cost[c]) <= q.rate {
+			continue
+		}
+		before, cost := q.prices.with(c, q.done, q.made)
+		if aMinute(q.most[c], cost) <= q.rate || q.tells(c) < leastBits || !q.afford(cost) {
+			continue
+		}
+		if r := aMinute(q.single[c], cost); r > q.rate {
+			first, q.rate = before, r
+		}
+	}
+	return first
 }
 
 func (q *search) falling(a, b float64) int {
