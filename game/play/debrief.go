@@ -10,6 +10,7 @@ import (
 	"evenwear/physics/inspect"
 	"evenwear/scenarios"
 	"evenwear/scoring"
+	"evenwear/scoring/evidence"
 )
 
 // debrief puts the outcome into words.
@@ -56,11 +57,15 @@ func (s *Session) debrief() *DebriefView {
 		}
 		d.Worth = s.words.Say(id, "check", s.sayCheck(w.Check), "bits", fixed(w.Bits, 2), "minutes", fixed(w.Minutes, 1), "made", w.Made)
 	}
+	most := func(b evidence.Belief) []any {
+		cause, place := s.sayRow(b.ID)
+		return []any{"top", s.words.Say("play.at", "what", cause, "place", place), "percent", whole(100 * b.P)}
+	}
+	d.Trail = append(d.Trail, s.words.Say("debrief.heard", most(o.Best.Heard)...))
 	for _, l := range o.Best.Looks {
 		c, _ := inspect.Find(l.Reading.Check.Check)
-		cause, place := s.sayRow(l.Top.ID)
-		d.Trail = append(d.Trail, s.words.Say("debrief.look", "minutes", fixed(l.Minutes, 1), "check", s.sayCheck(l.Reading.Check),
-			"reading", strings.TrimSpace(s.sayDisplay(c, l.Reading.Display)+" "+s.sayUnit(c.Meter.Unit)), "top", s.words.Say("play.at", "what", cause, "place", place), "percent", whole(100*l.Top.P)))
+		d.Trail = append(d.Trail, s.words.Say("debrief.look", append(most(l.Top), "minutes", fixed(l.Minutes, 1), "check", s.sayCheck(l.Reading.Check),
+			"reading", strings.TrimSpace(s.sayDisplay(c, l.Reading.Display)+" "+s.sayUnit(c.Meter.Unit)))...))
 	}
 	return d
 }

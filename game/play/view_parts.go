@@ -152,7 +152,7 @@ type DebriefView struct {
 	Linings []LiningView // after 12 000 km
 	Lasts   string       // when a lining reaches 3 mm, in a sentence
 	Worth   string       // the check worth most for its minutes, in a sentence
-	Trail   []string     // the model inspector's plan, a line a check
+	Trail   []string     // the model inspector's plan: where the owner's words left it, then a line a check
 	Faults  []FaultView  // never none
 	Drawn   string       // why the car was drawn, in a sentence; empty: it was chosen
 }

@@ -54,13 +54,14 @@ func (s *debrief) lineUp(c *draw.Canvas, r *roll, st draw.TextStyle, text string
 	}
 }
 
-// layTrail lists what the model inspector did, a line a check.
+// layTrail lists what the model inspector did: where the owner's words left it, then
+// a line a check.
 func (s *debrief) layTrail(c *draw.Canvas, r *roll) {
-	if len(s.v().Trail) == 0 {
-		s.lineUp(c, r, draw.SentenceText, s.word("debrief_sheet.trail_none"), 0)
-	}
 	for _, t := range s.v().Trail {
 		s.lineUp(c, r, draw.SentenceText.At(14), t, 7)
+	}
+	if len(s.v().Trail) < 2 {
+		s.lineUp(c, r, draw.SentenceText, s.word("debrief_sheet.trail_none"), 0)
 	}
 }
 

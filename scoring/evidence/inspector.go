@@ -16,6 +16,7 @@ type Look struct {
 
 // A Trail is how the model inspector played a job.
 type Trail struct {
+	Heard   Belief // the likeliest before any look, when only the owner had been heard
 	Looks   []Look
 	Minutes float64 // [min]
 	Final   *Posterior
@@ -51,7 +52,7 @@ func (m *Memory) Inspect(ctx context.Context, minutes float64, read func(inspect
 	if err != nil {
 		return Trail{}, err
 	}
-	trail := Trail{Final: p}
+	trail := Trail{Heard: p.Top(), Final: p}
 	defer p.tidy()
 	done, made := prices.begin(), make([]bool, len(t.checks))
 	for p.Top().P <= sureEnough {
