@@ -133,7 +133,7 @@ func (s *Session) noteNodes(v *View) {
 		}
 		node := Node{ID: "note" + strconv.Itoa(i+1), Role: "reading",
 			Name: s.words.Say("play.at", "what", nv.What, "place", nv.Where), Value: value}
-		a := s.act("", s.say("act.strike"), Act{Do: Strike, N: float64(i + 1)})
+		a := s.act("-"+strconv.Itoa(i+1), s.say("act.strike"), Act{Do: Strike, N: float64(i + 1)})
 		if a.Enabled {
 			node.Actions = []Action{a}
 		}

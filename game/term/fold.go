@@ -17,6 +17,9 @@ type fold struct {
 	lines []string // unwrapped
 }
 
+// foldsID is the entry that says how folds are read.
+const foldsID = "folds"
+
 // A listed line is what a search finds: by its own words, or by what stands
 // under it.
 type listed struct {
@@ -53,7 +56,7 @@ func (f *folder) line(id string, n *play.Node, number int) {
 	token := strconv.Itoa(number)
 	if !f.told {
 		f.told = true
-		f.s.entries = append(f.s.entries, entry{id: "folds", lines: []string{f.words.Say("term.folds", "token", token)}})
+		f.s.entries = append(f.s.entries, entry{id: foldsID, lines: []string{f.words.Say("term.folds", "token", token)}})
 	}
 	e := entry{id: id, here: here(n)}
 	if f.count[n.ID] > 0 {

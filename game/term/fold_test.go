@@ -122,3 +122,28 @@ func TestSearch(t *testing.T) {
 		t.Error("a search that finds nothing says nothing")
 	}
 }
+
+// TestReadingCoversTheSheet: while an instrument is read the sheet is covered, not
+// gone: after it only what the reading has changed is printed, and a line of the
+// notebook is struck out by the same token wherever the learner stands.
+func TestReadingCoversTheSheet(t *testing.T) {
+	d, words := playtest.Desk(t)
+	s, err := d.Open("warm_wheel", 3)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var out bytes.Buffer
+	if err := Run(t.Context(), s, words, strings.NewReader("1\nq\n40\n2\n-1\nquit\n"), &out, Options{}); err != ErrLeft {
+		t.Fatal(err)
+	}
+	said := out.String()
+	if n := strings.Count(said, words.Say("act.call")); n != 1 {
+		t.Errorf("the way to the call is printed %d times, want once:\n%s", n, said)
+	}
+	if n := strings.Count(said, "-1 "+words.Say("act.strike")); n != 1 {
+		t.Errorf("the way to strike the line out is printed %d times, want once", n)
+	}
+	if v := s.View(); len(v.Notebook) != 1 || !v.Notebook[0].Struck {
+		t.Errorf("-1 left the notebook %+v", v.Notebook)
+	}
+}

@@ -33,6 +33,7 @@ type sheet struct {
 	folds   []fold
 	list    []listed     // what is folded, line by line
 	write   *play.Action // the field that takes what is not a choice
+	reading bool         // an instrument waits to be read
 	words   Words
 	wrong   error // what was typed for a number is none, in a sentence
 }
@@ -54,6 +55,7 @@ func read(nodes []play.Node, w Words) sheet {
 	seen := map[string]int{}
 	folder := newFolder(&s, nodes, w)
 	for _, n := range nodes {
+		s.reading = s.reading || n.Role == "instrument"
 		if n.Under != "" {
 			folder.under(&n)
 			continue

@@ -129,6 +129,13 @@ func (t *terminal) show(nodes []play.Node, notice string) {
 			}
 		}
 	}
+	// While an instrument is read the sheet is only covered, and how folds are read
+	// need not be said at every place.
+	for id, was := range t.shown {
+		if _, has := now[id]; !has && (t.sheet.reading || id == foldsID) {
+			now[id] = was
+		}
+	}
 	t.shown = now
 	if notice != "" {
 		t.line(t.words.Say("term.notice", "text", notice), 4)
