@@ -27,7 +27,7 @@ func BushGrip(over float64) float64 {
 	const shape = bushLength / (4 * bushWall)
 	const modulus = 4.0 / 3 * bushRubber * (1 + shape*shape)
 	const perMetre = bushSlip * modulus / (2 * bushWall) * pi * bushPin * bushLength
-	return perMetre * max(0, over)
+	return float64(perMetre * max(0, over)) // it is added where it is inlined
 }
 
 // PinGrip is what a pin's sliding force has grown by since it was new [N], upper or
