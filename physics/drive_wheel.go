@@ -53,13 +53,13 @@ func Released(spec *CornerSpec, cond *WheelCondition, name string) (CornerState,
 	var err error
 	stuck := [2]bool{}
 	for i := range 2 {
-		stuck[i] = spec.PinFriction+cond.PinFriction[i] >= seizedPin && !cond.PinAnchorSet[i]
+		stuck[i] = spec.PinFriction+cond.PinGrip(i) >= seizedPin && !cond.PinAnchorSet[i]
 	}
 	if stuck[0] || stuck[1] {
 		free := *cond
 		for i := range 2 {
 			if stuck[i] {
-				free.PinFriction[i] = 0
+				free.PinFriction[i], free.PinPinch[i] = 0, 0
 			}
 		}
 		if s, err = Released(spec, &free, name); err != nil {
@@ -256,7 +256,7 @@ func (w *wornWheel) warmth(duty *Duty, way, radius float64) float64 {
 func (w *wornWheel) end(c *WheelCondition) {
 	c.Wear, c.DiscWear = w.cond.Wear, w.cond.DiscWear
 	for i := range 2 {
-		if w.spec.PinFriction+c.PinFriction[i] >= seizedPin {
+		if w.spec.PinFriction+c.PinGrip(i) >= seizedPin {
 			c.PinAnchorSet[i], c.PinAnchor[i] = true, w.rest.PinAnchor[i]
 		}
 	}
