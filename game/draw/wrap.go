@@ -4,6 +4,8 @@ import (
 	"image/color"
 	"strings"
 	"unicode/utf8"
+
+	"evenwear/assets"
 )
 
 type wrapKey struct {
@@ -25,7 +27,7 @@ func (c *Canvas) Wrap(st TextStyle, s string, width float64) []string {
 		return lines
 	}
 	var lines []string
-	for para := range strings.SplitSeq(s, "\n") {
+	for para := range strings.SplitSeq(assets.Bind(s), "\n") {
 		line := ""
 		for _, word := range strings.FieldsFunc(para, breaks) {
 			try := word

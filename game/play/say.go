@@ -58,7 +58,7 @@ func grouped(x float64) string {
 		return s
 	}
 	for i := len(s) - 3; i > 0 && s[i-1] != '-'; i -= 3 {
-		s = s[:i] + " " + s[i:]
+		s = s[:i] + "\u00a0" + s[i:]
 	}
 	return s
 }

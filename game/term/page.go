@@ -3,6 +3,8 @@ package term
 import (
 	"strings"
 	"unicode/utf8"
+
+	"evenwear/assets"
 )
 
 // wrap breaks a paragraph into lines of at most width characters. Lines after
@@ -11,7 +13,7 @@ func wrap(s string, width, hang int) []string {
 	var lines []string
 	line, used := "", 0
 	indent := strings.Repeat(" ", hang)
-	for _, word := range words(s) {
+	for _, word := range words(assets.Bind(s)) {
 		for {
 			n := utf8.RuneCountInString(word)
 			sep := 1
@@ -36,6 +38,9 @@ func wrap(s string, width, hang int) []string {
 	}
 	if strings.TrimSpace(line) != "" {
 		lines = append(lines, line)
+	}
+	for i := range lines { // what reads a pipe looks for ordinary blanks
+		lines[i] = strings.ReplaceAll(lines[i], "\u00a0", " ")
 	}
 	return lines
 }
