@@ -126,6 +126,9 @@ func (s *Session) instrument() *InstrumentView {
 	switch f.kind {
 	case "observation":
 		v.Marks = s.say("see." + string(r.check.ID) + "." + m.Words[r.display])
+		if r.check.ID == "slow_stop" { // the steering wheel: to the left, straight, to the right
+			v.Needle = []float64{float64(r.display) - 1}
+		}
 		for i, w := range m.Words {
 			v.Words = append(v.Words, Action{Key: letter(i), Label: s.sayWord(r.check, w), Enabled: true,
 				Act: Act{Do: Write, What: name, Text: w}})

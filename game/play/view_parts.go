@@ -43,7 +43,7 @@ type InstrumentView struct {
 	Division float64 // smallest division drawn
 	Long     float64 // numbered division
 	Lo, Hi   float64
-	Needle   []float64 // one position, or the swing of one turn, or two (at rest, pressed)
+	Needle   []float64 // one position, or the swing of one turn, or two (at rest, pressed); of a steering wheel let go, −1 to the left, 1 to the right
 	Pad      string    // "inner" or "outer" where a pad is meant
 	Half     string    // "upper" or "lower"
 	Marks    string    // the same in words, by its marks

@@ -195,14 +195,18 @@ func (m *mount) eye(x, y float64) {
 	m.c.Circle(at.Sub(draw.Pt{X: r * 0.3}), r*0.3, &ink, draw.Pen{})
 }
 
-// seeSteering draws the steering wheel, let go.
+// seeSteering draws the steering wheel, let go: where it was is dashed once it has turned.
 func (m *mount) seeSteering() {
 	c, th := m.c, m.c.Theme
 	at := m.at(165, 174)
+	turned := 0.0 // [rad] with the clock
+	if len(m.v.Needle) > 0 {
+		turned = 0.45 * m.v.Needle[0]
+	}
 	c.Circle(at, 62*m.k, &th.Rub, draw.Visible)
 	c.Circle(at, 52*m.k, &th.Paper, draw.Visible)
 	for _, a := range [3]float64{0.35, math.Pi - 0.35, math.Pi / 2} {
-		s, k := math.Sincos(a)
+		s, k := math.Sincos(a + turned)
 		d := draw.Pt{X: k, Y: s}
 		n := draw.Pt{X: -s, Y: k}.Mul(5 * m.k)
 		o := []draw.Pt{at.Add(n), at.Add(d.Mul(52 * m.k)).Add(n), at.Add(d.Mul(52 * m.k)).Sub(n), at.Sub(n)}
@@ -210,5 +214,14 @@ func (m *mount) seeSteering() {
 		c.Outline(o, draw.Thin)
 	}
 	c.Circle(at, 16*m.k, &th.Plate, draw.Visible)
-	m.line(165, 108, 165, 126, draw.Visible.Wide(3))
+	rim := func(a, from, to float64, p draw.Pen) { // a stroke across the rim, a from its top
+		s, k := math.Sincos(a)
+		d := draw.Pt{X: s, Y: -k}
+		c.Line(at.Add(d.Mul(from*m.k)), at.Add(d.Mul(to*m.k)), p)
+	}
+	rim(turned, 48, 66, draw.Visible.Wide(3)) // its top, which stands straight ahead on a straight road
+	if turned != 0 {
+		rim(0, 64, 76, draw.Hidden)
+		c.Arc(at, 72*m.k, min(0, turned)-math.Pi/2, max(0, turned)-math.Pi/2, draw.Thin)
+	}
 }

@@ -46,7 +46,7 @@ var shown = []play.InstrumentView{
 	{Check: "warning_lamp", Kind: "observation", Marks: "The brake lamp shows with the ignition and goes out again."},
 	{Check: "opening_outer@front_left", Kind: "observation", Pad: "outer", Marks: "The lining is about as thick as two coins; the plate stands close to the disc."},
 	{Check: "opening_inner@front_left", Kind: "observation", Pad: "inner", Marks: "Past the disc the upper edge shows about as much lining as backing plate."},
-	{Check: "slow_stop", Kind: "observation", Marks: "Hands loose, the wheel turns by itself with the clock, and the bonnet leaves the line."},
+	{Check: "slow_stop", Kind: "observation", Marks: "Hands loose, the wheel turns by itself with the clock, and the bonnet leaves the line.", Needle: []float64{1}},
 	{Check: "cap_vent", Kind: "observation", Marks: "As the cap turns there is a whistle, and the diaphragm, which hung far down into the neck, goes back up."},
 	{Check: "fluid_layers", Kind: "observation", Marks: "An oily part floats on the rest of the sample, and a sharp line lies between them."},
 	{Check: "cap_rubber", Kind: "observation", Marks: "The diaphragm is firm, and springs back to its old shape from a fingertip."},
