@@ -1,10 +1,10 @@
 package play
 
-import _ "embed" // meaning.txt
+import _ "embed" // hashes.txt
 
-// meaning is a digest of the bits that physics, checks, evidence and marks come to
-// in a reference run. It changes with every change of what recorded acts replay to:
-// tests/golden holds it to the run and writes it anew.
+// meaning is the hashes of the bits that physics, checks, evidence and marks come to
+// in a reference run, which tests/golden holds the program to and writes anew. It
+// changes with every change of what recorded acts replay to.
 //
-//go:embed meaning.txt
+//go:embed hashes.txt
 var meaning string
