@@ -28,6 +28,7 @@ const (
 	deepest      = 4    // checks a preparation whose pairs are looked at
 	few          = 8    // of the cheapest check: when no more than these fit, the end is planned for
 	endgame      = 6    // checks looked at when the minutes run out
+	worthwhile   = 4    // a check that tells as many times less than the best is still worth making
 	worthSharing = 2    // [min] a preparation at least this long makes pairs worth a look
 	widest       = 40   // checks whose pairs are looked at when none tells anything alone
 )

@@ -65,6 +65,26 @@ func plainBits(s *scout, c int) float64 {
 	return told
 }
 
+// plainRoom is [search.room] with every check worked out.
+func plainRoom(prices *Prices, done []bool, single []float64, free, these []int, minutes float64) bool {
+	var worth []int
+	for _, c := range free {
+		if single[c] >= single[these[0]]/worthwhile {
+			worth = append(worth, c)
+		}
+	}
+	if len(worth) < endgame {
+		return false
+	}
+	slices.SortStableFunc(worth, func(a, b int) int { return cmp.Compare(prices.cost(a, done), prices.cost(b, done)) })
+	spent, after := 0.0, slices.Clone(done)
+	for _, c := range worth[:endgame] {
+		spent += prices.cost(c, after)
+		prices.do(c, after)
+	}
+	return spent-hair <= minutes
+}
+
 // plainNext is [Posterior.next] with every check and pair worked out.
 func plainNext(p *Posterior, prices *Prices, done, made []bool, minutes float64) (best int) {
 	q := p.search(prices, done, made, minutes)
@@ -121,7 +141,7 @@ func plainNext(p *Posterior, prices *Prices, done, made []bool, minutes float64)
 		slices.SortStableFunc(all, func(a, b int) int { return cmp.Compare(single[b], single[a]) })
 		return all[:min(n, len(all))]
 	}
-	if these := most(endgame, func(int) bool { return true }); len(these) > 0 && minutes < prices.tight(done, these)-hair {
+	if these := most(endgame, func(int) bool { return true }); len(these) > 0 && minutes < prices.tight(done, these)-hair && !plainRoom(prices, done, single, free, these, minutes) {
 		return q.lastTwo(these)
 	}
 	together := func(these []int, least float64) {

@@ -94,11 +94,16 @@ func (p *Prices) do(c int, done []bool) {
 }
 
 // both is the minutes of two checks made one after the other.
-func (p *Prices) both(a, b int, done []bool) float64 {
+func (p *Prices) both(a, b int, done []bool) float64 { return p.together(done, []int{a, b}) }
+
+// together is the minutes of these checks one after the other.
+func (p *Prices) together(done []bool, these []int) (m float64) {
 	after := append([]bool(nil), done...)
-	m := p.cost(a, after)
-	p.do(a, after)
-	return m + p.cost(b, after)
+	for _, c := range these {
+		m += p.cost(c, after)
+		p.do(c, after)
+	}
+	return m
 }
 
 // cheapest is the least cost of these checks [min].

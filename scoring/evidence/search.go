@@ -212,10 +212,26 @@ func (q *search) ending() []int {
 		}
 	}
 	these := q.tellMost(endgame, q.open)
-	if len(these) == 0 || q.afford(q.prices.tight(q.done, these)) {
+	if len(these) == 0 || q.afford(q.prices.tight(q.done, these)) || q.room(these) {
 		return nil
 	}
 	return these
+}
+
+// room tells that the end is not yet although what tells most is dear: there are
+// minutes for as many other checks worth making, one after the other, so that what
+// they share is prepared once, the cheapest first.
+func (q *search) room(these []int) bool {
+	least := q.single[these[0]] / worthwhile
+	order := slices.Clone(q.open)
+	slices.SortStableFunc(order, func(a, b int) int { return q.falling(q.cost[b], q.cost[a]) })
+	var worth []int
+	for _, c := range order {
+		if len(worth) < endgame && q.most[c] >= least && q.tells(c) >= least {
+			worth = append(worth, c)
+		}
+	}
+	return len(worth) == endgame && q.afford(q.prices.together(q.done, worth))
 }
 
 // better is how many checks may tell as much as one that is known.
