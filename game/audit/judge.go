@@ -7,6 +7,9 @@ import (
 	"slices"
 	"strings"
 
+	"gonum.org/v1/gonum/stat"
+	"gonum.org/v1/gonum/stat/distuv"
+
 	"evenwear/scoring/learner"
 )
 
@@ -59,6 +62,7 @@ const (
 	goalAlpha  = 0.90
 	aimFive    = 0.80
 	aimSkill   = 0.95
+	aimGuess   = 0.02
 	aimNamed   = 0.95
 	aimWrongly = 0.02
 	aimApart   = 0.99
@@ -82,6 +86,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 	var ranks Ranks
 	var pairs []Pair
 	var regrets []Regret
+	thrown := 0
 	for _, u := range units {
 		r.Jobs = append(r.Jobs, judgeJob(u))
 		if u.Failed != "" {
@@ -98,6 +103,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 			bands[i].Stated += u.Bands[i].Stated
 			bands[i].True += u.Bands[i].True
 		}
+		thrown += u.Thrown
 		ranks.add(&u.Ranks)
 		pairs = append(pairs, u.Pairs...)
 		regrets = append(regrets, u.Regrets...)
@@ -108,7 +114,14 @@ func (a *Audit) judge(units []*Unit) *Report {
 	r.add("honesty", fmt.Sprintf("of %d other spreads %d expect more, %d as much; the next loses %.2g", proper.Tried, proper.Beaten, proper.Even, proper.Margin),
 		"none expects more or as much", verdict(proper.Tried > 0 && proper.Beaten == 0 && proper.Even == 0))
 	a.judgeSkill(r, all)
+	r.add("unseen jobs", fmt.Sprintf("%d; %d more could not be solved in their minutes and were made up anew", len(unseen), thrown), "", Noted)
 	a.judgeReliability(r, unseen)
+	if len(all) > len(unseen) {
+		s, skill := a.referenceScores(all)
+		c := Pearson(s.totals(-1), skill)
+		r.add(fmt.Sprintf("correlation with true skill, all %d jobs", len(all)), fmt.Sprintf("%.3f, of ranks %.3f", c, Spearman(s.totals(-1), skill)), fmt.Sprintf("≥ %.2f", aimSkill), verdict(c >= aimSkill))
+	}
+	a.judgeGuesser(r, unseen)
 	a.judgeNaming(r, unseen)
 	judgeBands(r, &bands)
 	judgeRanks(r, &ranks)
@@ -239,6 +252,9 @@ func (a *Audit) judgeReliability(r *Report, unseen []*Played) {
 			r.add("Cronbach's alpha, five", fmt.Sprintf("%.3f", alpha), fmt.Sprintf("≥ %.2f", aimFive), verdict(alpha >= aimFive))
 		}
 	}
+	learners, jobs, left := s.Components()
+	sum := learners + jobs + left
+	r.add("  variance of one job's mark", fmt.Sprintf("%.0f %% of learners, %.0f %% of jobs, %.0f %% of both together and of luck", 100*learners/sum, 100*jobs/sum, 100*left/sum), "", Noted)
 	rest, _ := s.ItemRest()
 	least := 0
 	for j := range rest {
@@ -248,7 +264,36 @@ func (a *Audit) judgeReliability(r *Report, unseen []*Played) {
 	}
 	r.add("least item-rest correlation", fmt.Sprintf("%.3f, %s", rest[least], unseen[least].Job), "not negative", verdict(rest[least] >= 0))
 	c := Pearson(s.totals(-1), skill)
-	r.add("correlation with true skill", fmt.Sprintf("%.3f, of ranks %.3f", c, Spearman(s.totals(-1), skill)), fmt.Sprintf("≥ %.2f", aimSkill), verdict(c >= aimSkill))
+	r.add("correlation with true skill, ten unseen jobs", fmt.Sprintf("%.3f, of ranks %.3f", c, Spearman(s.totals(-1), skill)), fmt.Sprintf("≥ %.2f", aimSkill), verdict(c >= aimSkill))
+}
+
+// judgeGuesser asks how likely a guesser passes where a reasoner of skill 0.8 passes
+// nine times in ten: means over the unseen jobs, of guessers taken as normal.
+func (a *Audit) judgeGuesser(r *Report, unseen []*Played) {
+	if len(unseen) == 0 {
+		return
+	}
+	total := means(unseen)
+	var able, guess []float64
+	for i, g := range a.crowd.group {
+		switch {
+		case g == string(learner.Guesser):
+			guess = append(guess, total[i])
+		case g == string(learner.Reasoner) && math.Abs(a.crowd.all[i].Skill-0.8) <= 0.1:
+			able = append(able, total[i])
+		}
+	}
+	const what = "a guesser passes where skill 0.8 does with 0.9"
+	aim := fmt.Sprintf("below %.2f", aimGuess)
+	if len(able) < 10 || len(guess) < 3 {
+		r.add(what, fmt.Sprintf("%d of skill 0.8 and %d guessers are too few", len(able), len(guess)), aim, Open)
+		return
+	}
+	slices.Sort(able)
+	pass := stat.Quantile(0.1, stat.Empirical, able, nil)
+	mean, dev := stat.MeanStdDev(guess, nil)
+	p := distuv.Normal{Mu: mean, Sigma: max(dev, 1e-9)}.Survival(pass)
+	r.add(what, fmt.Sprintf("%.2g: passed from %.1f, guessers %.1f ± %.1f", p, pass, mean, dev), aim, verdict(p < aimGuess))
 }
 
 // judgeNaming asks whose wrong ideas are named from the unseen jobs.
@@ -420,11 +465,14 @@ func (a *Audit) judgePairs(r *Report, pairs []Pair) {
 		fmt.Sprintf("≥ %.2f each, or declared", aimApart), v)
 	for i := range a.lib.Twins {
 		t := &a.lib.Twins[i].Causes
-		least := 1.0
+		least, met := 1.0, false
 		for _, p := range pairs {
 			if x, y := causeOf(p.A), causeOf(p.B); x == t[0].ID && y == t[1].ID || x == t[1].ID && y == t[0].ID {
-				least = min(least, p.Sure)
+				least, met = min(least, p.Sure), true
 			}
+		}
+		if !met {
+			continue // not all causes are there
 		}
 		said := fmt.Sprintf("%.3f", least)
 		if least >= aimApart {

@@ -136,6 +136,29 @@ func (s Scores) AlphaError() (float64, error) {
 	return (n - 1) / math.Sqrt(n) * stat.StdDev(left, nil), nil
 }
 
+// Components parts the variance of one score into that between learners, that
+// between jobs and the rest: expected mean squares of two crossed random effects,
+// one score a cell. A component may come out below 0.
+func (s Scores) Components() (learners, jobs, rest float64) {
+	n, k := float64(len(s)), float64(len(s[0]))
+	var lines, columns []float64
+	for i := range s {
+		lines = append(lines, stat.Mean(s[i], nil))
+	}
+	for j := range s[0] {
+		columns = append(columns, stat.Mean(s.column(j), nil))
+	}
+	all, square := stat.Mean(lines, nil), 0.0
+	for i := range s {
+		for j, x := range s[i] {
+			off := x - lines[i] - columns[j] + all
+			square += off * off
+		}
+	}
+	rest = square / ((n - 1) * (k - 1))
+	return stat.Variance(lines, nil) - rest/k, stat.Variance(columns, nil) - rest/n, rest
+}
+
 // ItemRest is, for each job, the correlation of its scores with the totals of
 // the other jobs.
 func (s Scores) ItemRest() ([]float64, error) {

@@ -104,6 +104,18 @@ func TestOutsideSpearmanBrown(t *testing.T) {
 	row(t, "OC-132 from 0.80 to 0.90", "derived", Longer(0.80, 0.90), 2.25, 1e-12, 0.9/0.8)
 }
 
+// TestComponents: by Hoyt's identity alpha is the share of learners in the variance
+// of the mean: 1 − rest/(rest + k·learners). Hoyt, Psychometrika 6 (1941) 153, from
+// memory.
+func TestComponents(t *testing.T) {
+	s := attitude(t)
+	learners, jobs, rest := s.Components()
+	row(t, "alpha by variance components", attitudeSource, 1-rest/(rest+7*learners), 0.84314, 1e-5, learners/(learners+rest))
+	if jobs <= 0 {
+		t.Errorf("the questions' means differ by a variance of %g", jobs)
+	}
+}
+
 func TestSpearmanTies(t *testing.T) {
 	// By hand: ranks 1, 2.5, 2.5, 4 against 1, 2, 3, 4 correlate 4.5/√(4.5·5).
 	if got, want := Spearman([]float64{1, 2, 2, 9}, []float64{0, 1, 2, 30}), 4.5/math.Sqrt(22.5); math.Abs(got-want) > 1e-12 {
