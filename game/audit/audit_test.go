@@ -150,7 +150,7 @@ func TestCrowd(t *testing.T) {
 	if !reflect.DeepEqual(a, b) {
 		t.Error("the same seed gives another crowd")
 	}
-	if want := 200 + 6*10 + 9 + 8*len(learner.Misconceptions); len(a.all) != want {
+	if want := 200 + 6*200 + 9 + 14*len(learner.Misconceptions); len(a.all) != want {
 		t.Errorf("%d learners, want %d", len(a.all), want)
 	}
 	o.Seed = 4

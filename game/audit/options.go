@@ -15,8 +15,8 @@ type Options struct {
 
 	// What a sample makes smaller; 0 means the default.
 	Learners int // of the reference population: 200
-	Crude    int // of each kind that does not infer: 10
-	Holders  int // of each misconception: 8
+	Crude    int // of each kind that does not infer: 200
+	Holders  int // of each misconception: 14, 210 in all
 	Unseen   int // jobs nobody wrote down, over the bank: 10
 	Fresh    int // cars of the calibration, for each job of the bank: 40
 	Draws    int // readings of each pair of causes: 24
@@ -29,7 +29,7 @@ func (o Options) full() Options {
 	for _, d := range []struct {
 		at *int
 		v  int
-	}{{&o.Workers, 1}, {&o.Learners, learner.ReferenceSize}, {&o.Crude, 10}, {&o.Holders, 8}, {&o.Unseen, 10}, {&o.Fresh, 40}, {&o.Draws, 24}, {&o.Small, 40}, {&o.Sessions, 9}} {
+	}{{&o.Workers, 1}, {&o.Learners, learner.ReferenceSize}, {&o.Crude, learner.ReferenceSize}, {&o.Holders, 14}, {&o.Unseen, 10}, {&o.Fresh, 40}, {&o.Draws, 24}, {&o.Small, 40}, {&o.Sessions, 9}} {
 		if *d.at == 0 {
 			*d.at = d.v
 		}
