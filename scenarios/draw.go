@@ -49,8 +49,8 @@ func (e *DrawError) Error() string {
 const (
 	drawTries  = 12        // cars that are thrown away before a seed is given up
 	drawnName  = "unseen_" // how the ids of drawn jobs begin
-	drawnMin   = 75        // [min] allowed
-	drawnMore  = 15        // [min] more where two faults are
+	drawnMin   = 90        // [min] allowed where the owner noticed something
+	drawnWhole = 150       // [min] where the whole car is to be looked over: to be sure of a sound one takes that
 	soundLeast = 3.0       // [mm] of lining below which a car is not called sound; common practice, no source
 	mostTold   = 3         // things an owner tells at most
 	clockLeast = 18000.0   // [km] assumed, as is the greatest
@@ -136,14 +136,13 @@ func (l *Library) Sketch(seed uint64, w Wish) *Job {
 
 // sketch draws a car's use and its truth; sound tells that nothing is wrong.
 func (l *Library) sketch(w Wish, rng *rand.Rand) (j *Job, sound bool) {
-	j = &Job{Minutes: drawnMin, Car: l.Cars[rng.IntN(len(l.Cars))]}
+	j = &Job{Car: l.Cars[rng.IntN(len(l.Cars))]}
 	if w.Car != "" {
 		j.Car = l.Car(w.Car)
 	}
 	j.Driven = l.drawDriven(w.Ease, rng, j)
 	if len(w.Causes) == 0 && rng.Float64() < l.PairShare {
 		j.Faults = l.drawCouple(j.Driven.PadsKm, rng)
-		j.Minutes += drawnMore
 	} else {
 		cause := l.drawCause(w.Causes, rng)
 		if f := drawFault(cause, w.Ease, j.Driven.PadsKm, rng); !cause.Healthy || cause.Changes() {
@@ -170,6 +169,11 @@ func (l *Library) one(w Wish, rng *rand.Rand) (j *Job, why string) {
 		return nil, "the car cannot be driven: " + err.Error()
 	}
 	j.Claims = told(&im, w.Ease, rng)
+	// What is allowed hangs on what is told, never on the truth. Who noticed nothing
+	// leaves the car overnight.
+	if j.Minutes = drawnMin; j.Claims[0].ID == "none" {
+		j.Minutes, j.Driven.Stood = drawnWhole, true
+	}
 	j.Complaint = l.owners.complain(j.Claims, rng)
 	j.Title = pick(l.owners.titles[j.Claims[0].ID], rng)
 	j.verified = func() error { return nil } // its claims were computed
