@@ -37,8 +37,9 @@ const (
 // meter displays. It looks two checks deep, because a wheel that is off serves
 // both, takes the most bits a minute while no row is believed above 0.95 and
 // minutes [min] remain, and thinks again after every reading. It never makes a
-// check twice. Ties go to the check that stands first in the problem. The table
-// must hold every check.
+// check twice. Nobody signs for a car on its owner's word: however sure that makes,
+// it looks at least once. Ties go to the check that stands first in the problem. The
+// table must hold every check.
 func (t *Table) Inspect(ctx context.Context, prices *Prices, minutes float64, read func(inspect.Instance) (int64, error)) (Trail, error) {
 	return t.Remember(prices).Inspect(ctx, minutes, read)
 }
@@ -56,7 +57,7 @@ func (m *Memory) Inspect(ctx context.Context, minutes float64, read func(inspect
 	trail := Trail{Heard: p.Top(), Final: p}
 	defer p.tidy()
 	done, made := prices.begin(), make([]bool, len(t.checks))
-	for p.Top().P <= sureEnough {
+	for len(trail.Looks) == 0 || p.Top().P <= sureEnough {
 		if err := ctx.Err(); err != nil {
 			return trail, err
 		}
