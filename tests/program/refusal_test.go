@@ -138,7 +138,7 @@ func TestWrongUse(t *testing.T) {
 		{"forget a b", []string{"game forget: unexpected argument b"}},
 		{"own --clock x", []string{"game own: --clock: \"x\" is not allowed, want a number; "}},
 		{"own --clock NaN reservoir_level=40", []string{"game own: --clock NaN: want 100 to 500000 km"}},
-		{"own --pads=-3 reservoir_level=40", []string{"game own: --pads -3: want 100 km to what the clock shows"}},
+		{"own --pads=-3 reservoir_level=40", []string{"game own: --pads -3: want 100 to 200000 km, and no more than the clock shows"}},
 		{"own --room Inf reservoir_level=40", []string{"game own: --room +Inf: want -20 to 45"}},
 		{"audit --sample=-1", []string{"game audit: --sample -1: want 0 or more"}},
 		{"audit --workers=-2", []string{"--workers -2: want 0 or more"}},

@@ -35,12 +35,16 @@ var Plans = []Plan{
 	{Job: "thirsty", Wheels: []string{"rear_right"}, Row: "piston_corroded@rear_right", Second: "pins_dry@rear_right", Remedies: []string{"refer@car"}, Release: "release.trip"},
 	{Job: "to_the_kerb", Bonnet: everyVessel, Wheels: []string{"front_right"}, Row: "pins_seized@front_right", Second: "pins_dry@front_right", Remedies: []string{"renew_pins@front_right"}, Release: "release.use"},
 	{Job: "warm_wheel", Wheels: []string{"front_left"}, Row: "pins_dry@front_left", Second: "pin_seized@front_left.upper_pin", Remedies: []string{"clean_pins_silicone@front_left"}, Release: "release.use"},
-	{Job: "yearly_look", Bonnet: everyVessel, Wheels: []string{"front_left"}, Row: "honestly_worn@car", Second: "fluid_low_wear@car", Release: "release.use"},
+	{Job: "yearly_look", Bonnet: everyVessel[hasty:], Wheels: []string{"front_left"}, Row: "honestly_worn@car", Second: "fluid_low_wear@car", Release: "release.use"},
 }
 
-// everyVessel looks at all there is under the bonnet; at the oil in haste, too.
+// everyVessel looks at all there is under the bonnet; first at the oil in haste,
+// which a car that stood overnight does not allow.
 var everyVessel = []string{"oil_level", "roll_level", "run_back", "oil_level", "coolant_level", "steering_level", "washer_level",
 	"cap_vent", "fluid_water", "fluid_boil", "fluid_layers", "cap_rubber"}
+
+// hasty is how many things are done in haste.
+const hasty = 3
 
 // PlanOf is the plan of a job; a job without one gives a plan that fails.
 func PlanOf(job string) Plan {
