@@ -32,21 +32,22 @@ type Said struct {
 	Readings []evidence.Reading
 }
 
-// saidByCause is the learner's belief [1] by cause, of all that is above 0.
+// saidByCause is the learner's belief [1] by cause, of all they put counters on. What
+// they left open they did not say.
 func saidByCause(p *scoring.Play) []record.Figure {
 	var list []record.Figure
 	at := map[string]int{}
-	for i, b := range scoring.Spread(p.Counters, p.Prior) {
-		cause, _, _ := strings.Cut(p.Rows[i], "@")
-		if b <= 0 {
+	for i, n := range p.Counters {
+		if n == 0 {
 			continue
 		}
+		cause, _, _ := strings.Cut(p.Rows[i], "@")
 		k, met := at[cause]
 		if !met {
 			k, at[cause] = len(list), len(list)
 			list = append(list, record.Figure{ID: cause})
 		}
-		list[k].N += b
+		list[k].N += float64(n) / scoring.Counters
 	}
 	for i := range list {
 		list[i].N = min(list[i].N, 1) // sums of shares round up by a last bit

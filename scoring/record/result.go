@@ -21,7 +21,7 @@ type Result struct {
 	Library string    `json:"library"`          // hash of the library the session was played with
 	For     *Purpose  `json:"for,omitempty"`    // what the car was drawn for; nil: it was chosen
 	Truth   []string  `json:"truth"`            // causes that were in the car
-	Said    []Figure  `json:"said"`             // belief by cause [1], of those above 0
+	Said    []Figure  `json:"said"`             // belief by cause [1], of those counters were put on
 	Total   float64   `json:"total"`            // of 100
 	Capped  bool      `json:"capped,omitempty"` // by an unsafe release
 	Marks   []Figure  `json:"marks"`            // of 100 each, in the debrief's order
