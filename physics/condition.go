@@ -55,7 +55,7 @@ type WheelCondition struct {
 	DiscWear     [2]float64    // [m] inner and outer face
 	Groove       [2]float64    // [m] depth of scores in the inner and outer face
 	RimRust      float64       // [m] rust on the disc's rim outside the pads' track, both faces together; see [Model.RimThickness]
-	DiscCrack    float64       // [m] length of a heat crack from the rim; only seen, see below
+	DiscCrack    float64       // [m] length of a heat crack from the rim; only seen, see above
 	DiscFilm     float64       // [1] rust film of a wet night on the faces, 1 closed; see [State]
 	Runout       float64       // [m] added total run-out, face to face
 	Thickness    float64       // [m] thickness variation, greatest less least over a turn

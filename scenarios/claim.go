@@ -41,6 +41,18 @@ func ClaimIDs() []string {
 	return out
 }
 
+// everyClaim lists all that an owner can notice, in the order of the kinds.
+func everyClaim() (all []Claim) {
+	for _, k := range claimKinds {
+		for _, v := range k.values {
+			if k.id != "none" {
+				all = append(all, Claim{ID: k.id, Value: v})
+			}
+		}
+	}
+	return all
+}
+
 // claim reads one item of notices: a single key with its value.
 func claim(r *reader, it item) (Claim, bool) {
 	o := r.object(it.node, it.path)

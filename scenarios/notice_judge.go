@@ -44,6 +44,7 @@ func (im *impression) felt(id, value string) float64 {
 
 // judge says whether an owner would notice this, with the figure it rests on.
 func (im *impression) judge(id, value string) (bool, string) {
+	there := im.felt(id, value) >= 1
 	switch id {
 	case "pull":
 		side, other := im.pull, "left"
@@ -54,34 +55,35 @@ func (im *impression) judge(id, value string) (bool, string) {
 		if side < 0 {
 			to = other
 		}
-		return im.felt(id, value) >= 1, fmt.Sprintf("the car pulls %.2f m/s² to the %s in a stop from 50 km/h; an owner notices %.2f", math.Abs(side), to, noticePull)
+		return there, fmt.Sprintf("the car pulls %.2f m/s² to the %s in a stop from 50 km/h; an owner notices %.2f", math.Abs(side), to, noticePull)
 	case "hotter":
 		w, _ := Place(value).Wheel()
 		by := im.hub[w] - im.hub[w.Mate()]
-		return im.felt(id, value) >= 1, fmt.Sprintf("its hub is %.0f K %s than the other on the axle after 10 km; an owner notices %.0f K hotter",
+		return there, fmt.Sprintf("its hub is %.0f K %s than the other on the axle after 10 km; an owner notices %.0f K hotter",
 			math.Abs(by), either(by, "hotter", "cooler"), noticeHotter)
 	case "pedal":
-		return im.judgePedal(value)
+		return there, im.sayPedal(value)
 	case "lamp":
-		return im.felt(id, value) >= 1, fmt.Sprintf("the fluid stands at %.0f %% of the way from MIN to MAX and the lamp gives %.0f %% of its light; an owner notices %.0f %%",
+		return there, fmt.Sprintf("the fluid stands at %.0f %% of the way from MIN to MAX and the lamp gives %.0f %% of its light; an owner notices %.0f %%",
 			100*im.level, 100*im.lamp, 100*noticeLamp)
 	case "wet":
 		w, _ := Place(value).Wheel()
-		return im.felt(id, value) >= 1, fmt.Sprintf("%.3f cm³ come out in ten seconds of braking; an owner notices %.1f", im.wet[w]*1e6, noticeWet*1e6)
+		return there, fmt.Sprintf("%.3f cm³ come out in ten seconds of braking; an owner notices %.1f", im.wet[w]*1e6, noticeWet*1e6)
 	case "rolls":
-		return im.felt(id, value) >= 1, fmt.Sprintf("the brakes hold the rolling car with %.0f N; an owner notices %.0f", im.drag, noticeDrag)
+		return there, fmt.Sprintf("the brakes hold the rolling car with %.0f N; an owner notices %.0f", im.drag, noticeDrag)
 	case "scrapes":
 		film, steel := im.rubs(value)
-		return im.felt(id, value) >= 1, fmt.Sprintf("%.1f mm of lining are left at the %s before steel rubs, and rust covers %.0f %% of a disc; an owner hears bare steel, or rust on %.0f %%",
+		return there, fmt.Sprintf("%.1f mm of lining are left at the %s before steel rubs, and rust covers %.0f %% of a disc; an owner hears bare steel, or rust on %.0f %%",
 			max(0, steel/physics.Millimetre), value, 100*film, 100*noticeFilm)
 	case "washer":
-		return im.felt(id, value) >= 1, fmt.Sprintf("the washer bottle is %.0f %% full; an owner notices when the pump draws air at %.0f", 100*im.washer, 100*noticeWasher)
+		return there, fmt.Sprintf("the washer bottle is %.0f %% full; an owner notices when the pump draws air at %.0f", 100*im.washer, 100*noticeWasher)
 	case "none":
-		for _, c := range im.noticed() {
-			_, why := im.judge(c.ID, c.Value)
-			return false, fmt.Sprintf("the owner would notice %s %s: %s", c.ID, c.Value, why)
+		all := im.noticed()
+		if len(all) == 0 {
+			return true, ""
 		}
-		return true, ""
+		_, why := im.judge(all[0].ID, all[0].Value)
+		return false, fmt.Sprintf("the owner would notice %s %s: %s", all[0].ID, all[0].Value, why)
 	}
 	return false, "nothing computes this"
 }
@@ -99,14 +101,9 @@ func (im *impression) rubs(axle string) (film, steel float64) {
 
 // noticed is every claim that is so of the car, in the order of their kinds.
 func (im *impression) noticed() (all []Claim) {
-	for _, k := range claimKinds {
-		if k.id == "none" {
-			continue
-		}
-		for _, v := range k.values {
-			if yes, _ := im.judge(k.id, v); yes {
-				all = append(all, Claim{ID: k.id, Value: v})
-			}
+	for _, c := range everyClaim() {
+		if im.felt(c.ID, c.Value) >= 1 {
+			all = append(all, c)
 		}
 	}
 	return all
@@ -133,20 +130,20 @@ func either(by float64, more, less string) string {
 	return more
 }
 
-func (im *impression) judgePedal(value string) (bool, string) {
+// sayPedal is the figure on which a claim about the pedal rests.
+func (im *impression) sayPedal(value string) string {
 	mm := func(v float64) float64 { return v / physics.Millimetre }
-	there := im.felt("pedal", value) >= 1
 	switch value {
 	case "long":
-		return there, fmt.Sprintf("the pedal goes %.1f mm %s than a new car's at 150 N; an owner notices %.0f further",
+		return fmt.Sprintf("the pedal goes %.1f mm %s than a new car's at 150 N; an owner notices %.0f further",
 			math.Abs(mm(im.long)), either(im.long, "further", "less far"), mm(noticeLong))
 	case "soft":
-		return there, fmt.Sprintf("pumping %s the pedal by %.1f mm; an owner notices %.0f of rise",
+		return fmt.Sprintf("pumping %s the pedal by %.1f mm; an owner notices %.0f of rise",
 			either(im.pumped, "raises", "lowers"), math.Abs(mm(im.pumped)), mm(noticeSoft))
 	case "hard":
-		return there, fmt.Sprintf("an ordinary stop needs %.1f times the foot of a new car; an owner notices %.1f times", im.hard, noticeHard)
+		return fmt.Sprintf("an ordinary stop needs %.1f times the foot of a new car; an owner notices %.1f times", im.hard, noticeHard)
 	case "sinks":
-		return there, fmt.Sprintf("the pedal sinks %.1f mm in ten seconds; an owner notices %.0f", mm(max(0, im.sunk)), mm(noticeSink))
+		return fmt.Sprintf("the pedal sinks %.1f mm in ten seconds; an owner notices %.0f", mm(max(0, im.sunk)), mm(noticeSink))
 	}
-	return there, fmt.Sprintf("the pedal moves %.2f mm with the wheels; an owner notices %.1f", mm(im.pulse), mm(noticePulse))
+	return fmt.Sprintf("the pedal moves %.2f mm with the wheels; an owner notices %.1f", mm(im.pulse), mm(noticePulse))
 }

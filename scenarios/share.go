@@ -16,6 +16,15 @@ func (l *Library) Share(c *Cause) float64 {
 	return (1 - l.PairShare) * c.Prior / total / float64(len(c.Places))
 }
 
+// Weights is the weight of all severities of a cause together.
+func (c *Cause) Weights() float64 {
+	sum := 0.0
+	for _, s := range c.Severities {
+		sum += s.Weight
+	}
+	return sum
+}
+
 // Need is how many bits an inspector must gather who has looked at nothing, to be
 // certain of what is wrong with a car and where: −log₂ of the share of cars of
 // which it is true.

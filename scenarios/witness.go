@@ -88,24 +88,19 @@ func (i *Impression) Tells(ease Ease, rng *rand.Rand) []Claim { return told(&i.i
 func (i *Impression) LogLikelihood(claims []Claim) float64 {
 	sum, told := 0.0, 0
 	more := []float64{1} // chance that so many things more are noticed
-	for _, k := range claimKinds {
-		for _, v := range k.values {
-			if k.id == "none" {
-				continue
-			}
-			q := noticeOdd + float64((1-2*noticeOdd)*i.im.chance(k.id, v))
-			if claimed(claims, k.id, v) {
-				sum += exact.Log(q)
-				told++
-				continue
-			}
-			next := make([]float64, len(more)+1)
-			for n, p := range more {
-				next[n] += float64(p * (1 - q))
-				next[n+1] += float64(p * q)
-			}
-			more = next
+	for _, c := range everyClaim() {
+		q := noticeOdd + float64((1-2*noticeOdd)*i.im.chance(c.ID, c.Value))
+		if claimed(claims, c.ID, c.Value) {
+			sum += exact.Log(q)
+			told++
+			continue
 		}
+		next := make([]float64, len(more)+1)
+		for n, p := range more {
+			next[n] += float64(p * (1 - q))
+			next[n+1] += float64(p * q)
+		}
+		more = next
 	}
 	left := 0.0
 	for n, p := range more {

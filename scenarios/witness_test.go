@@ -8,18 +8,6 @@ import (
 	"evenwear/physics"
 )
 
-// everyClaim lists all an owner can tell of.
-func everyClaim() (all []Claim) {
-	for _, k := range claimKinds {
-		for _, v := range k.values {
-			if k.id != "none" {
-				all = append(all, Claim{ID: k.id, Value: v})
-			}
-		}
-	}
-	return all
-}
-
 // fresh is lining [m] left before steel rubs at wheels with nothing to hear.
 var fresh = [physics.NumWheels]float64{8e-3, 8e-3, 8e-3, 8e-3}
 

@@ -102,10 +102,7 @@ func newProblem(lib *scenarios.Library, car *scenarios.Car, known scenarios.Driv
 	p.Background = append(p.Background, evidence.Background{ID: "since_km"})
 	var faults [][]scenarios.Fault // of each hypothesis; since when is open
 	for _, c := range lib.Causes {
-		share, weights := lib.Share(c), 0.0
-		for _, v := range c.Severities {
-			weights += v.Weight
-		}
+		share, weights := lib.Share(c), c.Weights()
 		for _, at := range c.Places {
 			for _, v := range c.Severities {
 				p.Hypotheses = append(p.Hypotheses, evidence.Hypothesis{

@@ -60,16 +60,12 @@ type kind struct {
 func outcomes(lib *scenarios.Library) (all [3][]kind) {
 	bits := func(faults ...scenarios.Fault) float64 { return lib.Need(&scenarios.Job{Faults: faults}) }
 	for _, c := range lib.Causes {
-		weights := 0.0
-		for _, s := range c.Severities {
-			weights += s.Weight
-		}
 		n := 1
 		if c.Healthy {
 			n = 0
 		}
 		for _, s := range c.Severities {
-			all[n] = append(all[n], kind{cause: c.ID, severity: s.ID, degree: degree(c, s.ID), share: lib.Share(c) * float64(len(c.Places)) * s.Weight / weights,
+			all[n] = append(all[n], kind{cause: c.ID, severity: s.ID, degree: degree(c, s.ID), share: lib.Share(c) * float64(len(c.Places)) * s.Weight / c.Weights(),
 				bits: bits(scenarios.Fault{Cause: c})})
 		}
 	}
