@@ -181,7 +181,7 @@ func (s *stage) play(ctx context.Context, l *learner.Learner, number int) (Resul
 			return Result{}, err
 		}
 	}
-	p.Support, p.Began = learner.Shares(real.Rows()), learner.Shares(real.BeganRows())
+	p.Support, p.Began = evidence.Probabilities(real.Rows()), evidence.Probabilities(real.BeganRows())
 	belief, err := l.Believe(post, own, luck)
 	if err != nil {
 		return Result{}, err

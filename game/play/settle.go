@@ -223,8 +223,8 @@ func (s *Session) marked(ctx context.Context, o *outcome) (*scoring.Play, error)
 	if err != nil {
 		return nil, err
 	}
-	p.Began = shares(own.BeganRows())
-	p.Support = shares(own.Rows())
+	p.Began = evidence.Probabilities(own.BeganRows())
+	p.Support = evidence.Probabilities(own.Rows())
 	show := func(inst inspect.Instance) (int64, error) {
 		v, err := s.found.Measure(inst)
 		if err != nil {
@@ -248,7 +248,7 @@ func (s *Session) marked(ctx context.Context, o *outcome) (*scoring.Play, error)
 	if err != nil {
 		return nil, err
 	}
-	p.Every = shares(every.Rows())
+	p.Every = evidence.Probabilities(every.Rows())
 	prices := evidence.InspectPricesOf(s.table.Problem(), s.arrived())
 	if o.Best, err = s.table.Inspect(ctx, &prices, s.job.Minutes, show); err != nil {
 		return nil, err
@@ -268,14 +268,6 @@ func (s *Session) marked(ctx context.Context, o *outcome) (*scoring.Play, error)
 	}
 	p.Proof, err = s.proof(truth)
 	return p, err
-}
-
-func shares(rows []evidence.Belief) []float64 {
-	list := make([]float64, len(rows))
-	for i, b := range rows {
-		list[i] = b.P
-	}
-	return list
 }
 
 // proof is what was made sure of after the work: pedal, level, leak, the reading

@@ -6,6 +6,15 @@ type Belief struct {
 	P  float64 // [1]
 }
 
+// Probabilities are those of a list of beliefs.
+func Probabilities(all []Belief) []float64 {
+	p := make([]float64, len(all))
+	for i, b := range all {
+		p[i] = b.P
+	}
+	return p
+}
+
 // Hypotheses is the posterior over hypotheses in the order of the problem.
 func (p *Posterior) Hypotheses() []Belief {
 	all := make([]Belief, len(p.prob))

@@ -1,6 +1,9 @@
 package evidence
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // A search is the choice of the check to be made next. What a check tells is dear
 // to work out, a bound on it is cheap: no check is worked out whose bound shows that
@@ -117,7 +120,7 @@ func (q *search) choose() (best int, bits float64) {
 // one finds the check with the most bits a minute by itself; of equals the first.
 func (q *search) one() {
 	order := slices.Clone(q.open)
-	slices.SortStableFunc(order, func(a, b int) int { return q.falling(aMinute(q.most[a], q.cost[a]), aMinute(q.most[b], q.cost[b])) })
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(aMinute(q.most[b], q.cost[b]), aMinute(q.most[a], q.cost[a])) })
 	for _, c := range order {
 		if aMinute(q.most[c], q.cost[c]) < q.rate {
 			break
@@ -154,21 +157,11 @@ func (q *search) beyond() (first int) {
 	return first
 }
 
-func (q *search) falling(a, b float64) int {
-	switch {
-	case a > b:
-		return -1
-	case a < b:
-		return 1
-	}
-	return 0
-}
-
 // tellMost lists the n of these checks that tell most by themselves, most first.
 // They would be the same without minutes for any other.
 func (q *search) tellMost(n int, these []int) []int {
 	order := slices.Clone(these)
-	slices.SortStableFunc(order, func(a, b int) int { return q.falling(q.most[a], q.most[b]) })
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(q.most[b], q.most[a]) })
 	var all []int
 	for _, c := range order {
 		if len(all) == n && q.most[c] <= q.single[all[n-1]] {
@@ -212,19 +205,19 @@ func (q *search) ending() []int {
 		}
 	}
 	these := q.tellMost(endgame, q.open)
-	if len(these) == 0 || q.afford(q.prices.tight(q.done, these)) || q.room(these) {
+	if len(these) == 0 || q.afford(q.prices.tight(q.done, these)) || q.plenty(these) {
 		return nil
 	}
 	return these
 }
 
-// room tells that the end is not yet although what tells most is dear: there are
+// plenty tells that the end is not yet although what tells most is dear: there are
 // minutes for as many other checks worth making, one after the other, so that what
 // they share is prepared once, the cheapest first.
-func (q *search) room(these []int) bool {
+func (q *search) plenty(these []int) bool {
 	least := q.single[these[0]] / worthwhile
 	order := slices.Clone(q.open)
-	slices.SortStableFunc(order, func(a, b int) int { return q.falling(q.cost[b], q.cost[a]) })
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(q.cost[a], q.cost[b]) })
 	var worth []int
 	for _, c := range order {
 		if len(worth) < endgame && q.most[c] >= least && q.tells(c) >= least {

@@ -6,34 +6,25 @@ import (
 	"evenwear/scoring/evidence"
 )
 
-// Shares are the probabilities of a list of beliefs.
-func Shares(all []evidence.Belief) []float64 {
-	p := make([]float64, len(all))
-	for i, b := range all {
-		p[i] = b.P
-	}
-	return p
-}
-
 // Believe is what a learner believes at the end, over the rows of the table in
 // their order; nil says nothing at all. p is the posterior of what they read on
 // their own table t.
 func (l *Learner) Believe(p *evidence.Posterior, t *evidence.Table, luck *rand.Rand) ([]float64, error) {
-	prior := Shares(t.PriorRows())
+	prior := evidence.Probabilities(t.PriorRows())
 	switch l.Kind {
 	case Nothing, Refers, Clicks:
 		return nil, nil
 	case Guesser:
 		return sure(len(prior), luck.IntN(len(prior))), nil
 	case Checklist:
-		return pooled(p.Readings(), t)
+		return pooled(p, t)
 	case Jumper:
 		row, _ := jump(p, t)
 		return sure(len(prior), row), nil
 	case Inspector:
-		return Shares(p.Rows()), nil
+		return evidence.Probabilities(p.Rows()), nil
 	}
-	return mixed(Shares(p.Rows()), prior, l.Skill, l.Exponent), nil
+	return mixed(evidence.Probabilities(p.Rows()), prior, l.Skill, l.Exponent), nil
 }
 
 // sure is all of a belief on one of n rows.
@@ -45,12 +36,8 @@ func sure(n, row int) []float64 {
 
 // pooled is the mean of what each reading says by itself: evidence is listed,
 // not combined.
-func pooled(readings []evidence.Reading, t *evidence.Table) ([]float64, error) {
-	none, err := t.Posterior(nil)
-	if err != nil {
-		return nil, err
-	}
-	sum := Shares(none.Rows())
+func pooled(p *evidence.Posterior, t *evidence.Table) ([]float64, error) {
+	sum, readings := evidence.Probabilities(p.BeganRows()), p.Readings()
 	for i, r := range readings {
 		one, err := t.Posterior([]evidence.Reading{r})
 		if err != nil {
@@ -69,7 +56,7 @@ func pooled(readings []evidence.Reading, t *evidence.Table) ([]float64, error) {
 // jump is the row that the last reading has made most times as likely as it was
 // when only the owner had been heard, and whether that is odd enough to jump at.
 func jump(p *evidence.Posterior, t *evidence.Table) (row int, odder bool) {
-	began := Shares(p.BeganRows())
+	began := evidence.Probabilities(p.BeganRows())
 	readings := p.Readings()
 	if len(readings) == 0 {
 		return greatest(began), false
@@ -78,7 +65,7 @@ func jump(p *evidence.Posterior, t *evidence.Table) (row int, odder bool) {
 	if err != nil {
 		return greatest(began), false
 	}
-	now := Shares(one.Rows())
+	now := evidence.Probabilities(one.Rows())
 	lift := make([]float64, len(now))
 	for i := range now {
 		lift[i] = now[i] / began[i]

@@ -36,7 +36,7 @@ func Explain(counters []int, t *evidence.Table, readings []evidence.Reading) (Ex
 	if err != nil {
 		return x, err
 	}
-	prior, post := Shares(t.PriorRows()), Shares(p.Rows())
+	prior, post := evidence.Probabilities(t.PriorRows()), evidence.Probabilities(p.Rows())
 	for j, e := range nameExponents {
 		sharp := sharpen(post, e)
 		for i, s := range nameSkills {
