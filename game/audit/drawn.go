@@ -33,7 +33,7 @@ func (d *Drawing) Failing() int {
 	return n
 }
 
-// one is what became of one seed.
+// A drawnOne is what became of one seed.
 type drawnOne struct {
 	id, file, claims string // why it fails; empty: it does not
 	thrown           []string
@@ -122,32 +122,26 @@ func draw(lib *scenarios.Library, seed uint64) (one drawnOne) {
 func (d *Drawing) String() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "Cars drawn from seeds: %d, of gentle, fair and hard ones in turn\n", d.Cars)
-	part := func(what string, reasons map[string]int, of int) {
+	part := func(what string, reasons map[string]int, of int, may bool) {
 		sum := 0
 		for _, n := range reasons {
 			sum += n
 		}
-		fmt.Fprintf(&b, "%-11s %s: %d of %d, %.2f %%\n", verdictOf(what, sum), what, sum, of, 100*float64(sum)/float64(max(1, of)))
+		v := verdict(sum == 0)
+		if may {
+			v = Noted
+		}
+		fmt.Fprintf(&b, "%-11s %s: %d of %d, %.2f %%\n", v, what, sum, of, 100*float64(sum)/float64(max(1, of)))
 		for _, why := range slices.Sorted(maps.Keys(reasons)) {
 			fmt.Fprintf(&b, "%-11s   %s: %d\n", "", why, reasons[why])
 		}
 	}
-	part(thrownAway, d.Thrown, d.Tried)
-	part("seeds of which no car stood", d.Given, d.Cars)
-	part("files that the loader refuses", d.Refused, d.Cars)
-	part("owners who tell what is not so", d.False, d.Cars)
+	part("cars thrown away for another of the same seed", d.Thrown, d.Tried, true)
+	part("seeds of which no car stood", d.Given, d.Cars, false)
+	part("files that the loader refuses", d.Refused, d.Cars, false)
+	part("owners who tell what is not so", d.False, d.Cars, false)
 	for _, e := range d.Examples {
 		fmt.Fprintf(&b, "%-11s   %s\n", "", e)
 	}
 	return b.String()
-}
-
-const thrownAway = "cars thrown away for another of the same seed"
-
-// verdictOf: a car may be thrown away; the rest must not be.
-func verdictOf(what string, n int) Verdict {
-	if what == thrownAway {
-		return Noted
-	}
-	return verdict(n == 0)
 }

@@ -6,6 +6,8 @@ import (
 	"math"
 	"slices"
 	"strings"
+
+	"evenwear/scenarios"
 )
 
 // judgeBands asks whether beliefs are as often true as they state.
@@ -76,14 +78,11 @@ func judgeRegret(r *Report, all []Regret) {
 func (a *Audit) judgePairs(r *Report, pairs []Pair) {
 	declared, alike := 0, 0
 	for _, p := range pairs {
-		first, second := causeOf(p.A), causeOf(p.B)
-		twin := a.lib.Twin(first, second) != nil
-		if p.Sure >= aimApart {
-			continue
-		}
-		if twin {
+		switch {
+		case p.Sure >= aimApart:
+		case a.twins(&p) != nil:
 			declared++
-		} else {
+		default:
 			alike++
 			r.Twins = append(r.Twins, p)
 		}
@@ -96,10 +95,10 @@ func (a *Audit) judgePairs(r *Report, pairs []Pair) {
 	r.add("pairs of causes told apart", fmt.Sprintf("%d of %d, %d more declared twins, %d neither", len(pairs)-declared-alike, len(pairs), declared, alike),
 		fmt.Sprintf("≥ %.2f each, or declared", aimApart), v)
 	for i := range a.lib.Twins {
-		t := &a.lib.Twins[i].Causes
+		t := &a.lib.Twins[i]
 		least, met := 1.0, false
 		for _, p := range pairs {
-			if x, y := causeOf(p.A), causeOf(p.B); x == t[0].ID && y == t[1].ID || x == t[1].ID && y == t[0].ID {
+			if a.twins(&p) == t {
 				least, met = min(least, p.Sure), true
 			}
 		}
@@ -110,12 +109,13 @@ func (a *Audit) judgePairs(r *Report, pairs []Pair) {
 		if least >= aimApart {
 			said += ", told apart by this bank: no twins"
 		}
-		r.add("  twins "+t[0].ID+" and "+t[1].ID, said, "", Noted)
+		r.add("  twins "+t.Causes[0].ID+" and "+t.Causes[1].ID, said, "", Noted)
 	}
 }
 
-// causeOf is the cause of a row.
-func causeOf(row string) string {
-	id, _, _ := strings.Cut(row, "@")
-	return id
+// twins is what the library declares of the causes of a pair, or nil.
+func (a *Audit) twins(p *Pair) *scenarios.Twins {
+	first, _, _ := strings.Cut(p.A, "@")
+	second, _, _ := strings.Cut(p.B, "@")
+	return a.lib.Twin(first, second)
 }

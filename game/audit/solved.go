@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 
+	"evenwear/game/play"
 	"evenwear/scoring/evidence"
 )
 
@@ -19,6 +20,14 @@ type Solved struct {
 	Doubt    float64   `json:"doubt"`     // what is left on it
 	Check    string    `json:"check"`     // that separates the two best
 	Bits     float64   `json:"bits"`      // it tells of the two
+}
+
+// inTruth is the belief in what is true of a car.
+func inTruth(c *play.Case, p *evidence.Posterior) (belief float64) {
+	for _, row := range c.Truth() {
+		belief += p.Row(row)
+	}
+	return belief
 }
 
 // Middle is the belief on the truth in the middle session.
@@ -37,9 +46,7 @@ func (r *run) solved(ctx context.Context, s *stage) (Solved, error) {
 			return Solved{}, err
 		}
 		all[i].trail = t
-		for _, row := range s.Truth() {
-			all[i].belief += t.Final.Row(row)
-		}
+		all[i].belief = inTruth(s.Case, t.Final)
 	}
 	slices.SortStableFunc(all, func(a, b session) int { return cmp.Compare(a.belief, b.belief) })
 	out := Solved{}

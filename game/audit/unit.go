@@ -238,9 +238,7 @@ func (r *run) fair(ctx context.Context, desk *play.Desk, job *scenarios.Job, n i
 			if err != nil {
 				return nil, thrown, err
 			}
-			for _, row := range c.Truth() {
-				beliefs[i] += t.Final.Row(row)
-			}
+			beliefs[i] = inTruth(c, t.Final)
 		}
 		slices.Sort(beliefs)
 		if beliefs[(fairLooks-1)/2] >= aimSolved {

@@ -3,21 +3,11 @@ package play
 import (
 	"strings"
 	"testing"
-
-	"evenwear/assets"
-	"evenwear/scenarios"
 )
 
 // TestTwinsAreTold: where a cause is explained, so is what looks the same.
 func TestTwinsAreTold(t *testing.T) {
-	lib, err := scenarios.Embedded()
-	if err != nil {
-		t.Fatal(err)
-	}
-	words, err := assets.English()
-	if err != nil {
-		t.Fatal(err)
-	}
+	lib, words := shelf(t)
 	if len(lib.Twins) == 0 {
 		t.Fatal("the library declares no twins")
 	}

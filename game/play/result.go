@@ -47,10 +47,10 @@ func saidByCause(p *scoring.Play) []record.Figure {
 			k, at[cause] = len(list), len(list)
 			list = append(list, record.Figure{ID: cause})
 		}
-		list[k].N += float64(n) / scoring.Counters
+		list[k].N += float64(n)
 	}
 	for i := range list {
-		list[i].N = min(list[i].N, 1) // sums of shares round up by a last bit
+		list[i].N /= scoring.Counters
 	}
 	return list
 }

@@ -124,7 +124,6 @@ func (s *Session) scales(ctx context.Context, extra []string) (*scales, error) {
 	var done []bool
 	w.work, done = s.cheapestMending(sets)
 	var choices []scoring.Choice
-	var names []string
 	var chosen [][]string
 	list, err := s.consider(ctx, w.all, sets, done, w.work, w.sound)
 	if err != nil {
@@ -135,11 +134,12 @@ func (s *Session) scales(ctx context.Context, extra []string) (*scales, error) {
 			continue
 		}
 		for _, c := range s.choices(&list[i], w.sound) {
-			choices, names, chosen = append(choices, c), append(names, choiceID(list[i].set, c.Release)), append(chosen, list[i].set)
+			choices, chosen = append(choices, c), append(chosen, list[i].set)
 		}
 	}
 	if best, _ := scoring.Decide(choices); best >= 0 {
-		w.best, w.name, w.set = choices[best], names[best], chosen[best]
+		w.best, w.set = choices[best], chosen[best]
+		w.name = choiceID(w.set, w.best.Release)
 	}
 	return w, nil
 }

@@ -1,6 +1,7 @@
 package practice
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -65,15 +66,7 @@ func Ideas(history []record.Result) []record.Figure {
 	for m := range ids {
 		list = append(list, record.Figure{ID: ids[m], N: learner.Name(real, ids[m:m+1], ideas[m:m+1]).Better})
 	}
-	slices.SortStableFunc(list, func(a, b record.Figure) int {
-		switch {
-		case a.N > b.N:
-			return -1
-		case a.N < b.N:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(list, func(a, b record.Figure) int { return cmp.Compare(b.N, a.N) })
 	return list
 }
 

@@ -105,16 +105,16 @@ func wanted(lib *scenarios.Library, history []record.Result, now time.Time) []wi
 		turns[2] = []wish{{why: New, causes: fresh}}
 	}
 	first := len(history) % len(turns)
-	return slices.Concat(confronting(lib, history), turns[first], turns[(first+1)%3], turns[(first+2)%3])
+	var idea []wish
+	if n, ok := Named(history); ok {
+		idea = confronting(lib, n)
+	}
+	return slices.Concat(idea, turns[first], turns[(first+1)%3], turns[(first+2)%3])
 }
 
-// confronting is a wish for a car that shows the learner's misconception to be
-// wrong; none: they show none, or the library has no such cause.
-func confronting(lib *scenarios.Library, history []record.Result) []wish {
-	n, ok := Named(history)
-	if !ok {
-		return nil
-	}
+// confronting is a wish for a car that shows a misconception to be wrong; none: the
+// library has no such cause.
+func confronting(lib *scenarios.Library, n Naming) []wish {
 	c, _ := confront(n.Idea)
 	w := wish{why: Confronted, idea: n.Idea, n: math.Round(10*n.Better) / 10}
 	for _, id := range c.causes {

@@ -82,7 +82,7 @@ func ideaLines(v *play.PractiseView, lib *scenarios.Library, history []record.Re
 		lines = append(lines, words.Say("practise.shows", "job", title(r.Job), "truth", play.Joined(words, truth), "said", name(said.ID), "n", assets.Figure(100*said.N, 0)))
 	}
 	lines = append(lines, words.Say("but."+n.Idea))
-	if len(confronting(lib, history)) > 0 {
+	if len(confronting(lib, n)) > 0 {
 		lines = append(lines, words.Say("practise.confront"))
 	}
 	c, _ := confront(n.Idea)
