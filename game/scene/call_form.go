@@ -212,19 +212,6 @@ func rule(c *draw.Canvas, x0, y0, x1, y1 float64) {
 	c.Line(draw.Pt{X: x0, Y: y0}, draw.Pt{X: x1, Y: y1}, draw.Thin)
 }
 
-// head draws the top of a sheet: its name and a sentence beside it.
-func (f *form) head(c *draw.Canvas, name, sentence string, right float64) {
-	c.Text(draw.Pt{X: 29, Y: 45}, draw.SheetText, c.Theme.Ink, name)
-	x := 29 + c.Measure(draw.SheetText, name) + 14
-	st := draw.SentenceText
-	lines := f.lines(c, sentence, st, right-x)
-	if len(lines) == 1 {
-		c.Text(draw.Pt{X: x, Y: 44}, st, c.Theme.Ink, sentence)
-		return
-	}
-	f.block(c, draw.Pt{X: x, Y: 35}, st.At(14), sentence, right-x, 2)
-}
-
 // title draws the title block of a session's sheet.
 func (f *form) title(c *draw.Canvas, sheet, scaleCaption, scale string) {
 	t := &f.job.view.Title

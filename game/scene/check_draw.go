@@ -21,13 +21,11 @@ func checkRow(i int) float64 { return checkTop + checkRowH*float64(i) }
 // Still draws the sheet.
 func (s *check) Still(c *draw.Canvas) {
 	s.layout()
-	v, th := s.view, c.Theme
+	v := s.view
 	c.Sheet()
 	rule(c, 18, 62, 1262, 62)
 	rule(c, 18, 634, 1262, 634)
-	c.Text(draw.Pt{X: 29, Y: 45}, draw.SheetText, th.Ink, s.word("check.sheet_name"))
-	x := 29 + c.Measure(draw.SheetText, s.word("check.sheet_name")) + 14
-	sentence(c, s.lettering, draw.Pt{X: x, Y: 44}, s.says(), 1146-x)
+	s.head(c, s.word("check.sheet_name"), s.says(), 1146)
 	s.drawTable(c)
 	s.drawBottom(c)
 	s.draw(c)

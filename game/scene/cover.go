@@ -25,13 +25,12 @@ type Offer struct {
 // cover is the first sheet: bench, jobs, lessons, resume, theme, leave.
 type cover struct {
 	*lettering
-	app     *App
-	offers  Cover
-	resume  *Offer
-	targets widget.Targets
-	lists   [2]offerList // jobs and lessons
-	keys    []coverKey
-	notice  string
+	keyed
+	app    *App
+	offers Cover
+	resume *Offer
+	lists  [2]offerList // jobs and lessons
+	notice string
 }
 
 // An offerList is offers one under the other.
@@ -41,12 +40,6 @@ type offerList struct {
 	offers                  []Offer
 	pressY                  float64
 	held                    bool
-}
-
-type coverKey struct {
-	widget.Key
-	id string
-	do func()
 }
 
 func newCover(a *App, o Cover) *cover {
@@ -87,11 +80,10 @@ func (v *cover) layout() {
 	if v.app.Touch {
 		h = 48
 	}
-	v.keys = v.keys[:0]
+	v.begin()
 	y := 132.0
 	add := func(id, letter string, off, chosen bool, do func()) {
-		v.keys = append(v.keys, coverKey{widget.Key{Rect: draw.Rect{X: 44, Y: y, W: 340, H: h}, Label: v.word("cover." + id), Letter: letter,
-			Off: off, Chosen: chosen, Left: true, Focused: v.targets.Focus == id}, id, do})
+		v.add(0, id, widget.Key{Rect: draw.Rect{X: 44, Y: y, W: 340, H: h}, Label: v.word("cover." + id), Letter: letter, Off: off, Chosen: chosen, Left: true}, do)
 		y += h + 14
 	}
 	o := &v.offers
@@ -104,10 +96,6 @@ func (v *cover) layout() {
 	add("calm", "M", false, v.app.Calm, func() { v.app.Calm = !v.app.Calm })
 	y += 24
 	add("leave", "Esc", false, false, v.app.Leave)
-	v.targets.Clear()
-	for i := range v.keys {
-		v.targets.Add(v.keys[i].Target(v.keys[i].id, 0))
-	}
 	for i := range v.lists {
 		l := &v.lists[i]
 		l.RowH = 34
@@ -129,13 +117,7 @@ func (v *cover) Handle(e widget.Event) {
 			return
 		}
 	}
-	id := v.targets.Handle(e)
-	for i := range v.keys {
-		if v.keys[i].id == id {
-			v.keys[i].do()
-			return
-		}
-	}
+	v.press(e)
 }
 
 // handleList scrolls a list and opens what is tapped or entered.
@@ -196,9 +178,7 @@ func (v *cover) Still(c *draw.Canvas) {
 	if r := v.resume; r != nil {
 		c.Text(draw.Pt{X: 44, Y: 114}, draw.SmallText, th.Graphite, c.Fit(draw.SmallText, r.Name, 340))
 	}
-	for i := range v.keys {
-		v.keys[i].Key.Draw(c)
-	}
+	v.draw(c)
 	for i := range v.lists {
 		v.drawList(c, &v.lists[i])
 	}

@@ -63,23 +63,3 @@ func fit(c *draw.Canvas, l *lettering, s string, st draw.TextStyle, width float6
 	l.wrapped[k] = []string{out}
 	return out
 }
-
-// sentence letters a text in one line, or smaller in two.
-func sentence(c *draw.Canvas, l *lettering, at draw.Pt, text string, width float64) {
-	st := draw.SentenceText
-	lines := l.lines(c, text, st, width)
-	if len(lines) > 1 {
-		st = st.At(14)
-		lines = l.lines(c, text, st, width)
-		if len(lines) > 1 {
-			at.Y -= 9
-		}
-	}
-	for i, line := range lines[:min(len(lines), 2)] {
-		if i == 1 && len(lines) > 2 {
-			line += " " + lines[2]
-		}
-		c.Text(at, st, c.Theme.Ink, fit(c, l, line, st, width))
-		at.Y += st.LineHeight()
-	}
-}

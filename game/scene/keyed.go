@@ -5,10 +5,17 @@ import (
 	"evenwear/game/widget"
 )
 
-// keyed is the keys of a sheet that has nothing else to press.
+// keyed is the keys of a sheet without a job.
 type keyed struct {
 	targets widget.Targets
-	keys    []coverKey
+	keys    []doingKey
+}
+
+// A doingKey is a key with what it does.
+type doingKey struct {
+	widget.Key
+	id string
+	do func()
 }
 
 // begin drops the keys, so that they are listed afresh.
@@ -20,7 +27,7 @@ func (s *keyed) begin() {
 // add lists a key with what it does.
 func (s *keyed) add(panel int, id string, k widget.Key, do func()) {
 	k.Focused = s.targets.Focus == id
-	s.keys = append(s.keys, coverKey{k, id, do})
+	s.keys = append(s.keys, doingKey{k, id, do})
 	s.targets.Add(k.Target(id, panel))
 }
 

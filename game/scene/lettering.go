@@ -110,3 +110,16 @@ func (l *lettering) block(c *draw.Canvas, at draw.Pt, st draw.TextStyle, text st
 	}
 	return at.Y
 }
+
+// head draws the top of a sheet: its name and a sentence beside it.
+func (l *lettering) head(c *draw.Canvas, name, sentence string, right float64) {
+	c.Text(draw.Pt{X: 29, Y: 45}, draw.SheetText, c.Theme.Ink, name)
+	x := 29 + c.Measure(draw.SheetText, name) + 14
+	st := draw.SentenceText
+	lines := l.lines(c, sentence, st, right-x)
+	if len(lines) == 1 {
+		c.Text(draw.Pt{X: x, Y: 44}, st, c.Theme.Ink, sentence)
+		return
+	}
+	l.block(c, draw.Pt{X: x, Y: 35}, st.At(14), sentence, right-x, 2)
+}

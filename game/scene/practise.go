@@ -86,18 +86,16 @@ const (
 // Still draws the sheet: at the left a wrong idea, at the right all else.
 func (s *practise) Still(c *draw.Canvas) {
 	s.layout()
-	v, th := s.view, c.Theme
+	v := s.view
 	c.Sheet()
 	rule(c, 18, 62, 1262, 62)
 	rule(c, 18, 634, 1262, 634)
 	rule(c, practiseRule, 62, practiseRule, 634)
-	c.Text(draw.Pt{X: practiseLeft, Y: 45}, draw.SheetText, th.Ink, s.word("practise.sheet_name"))
-	x := practiseLeft + c.Measure(draw.SheetText, s.word("practise.sheet_name")) + 14
 	head := s.notice
 	if head == "" {
 		head = v.Summary
 	}
-	sentence(c, s.lettering, draw.Pt{X: x, Y: 44}, head, 1146-x)
+	s.head(c, s.word("practise.sheet_name"), head, 1146)
 	y := 100.0
 	s.end = 0
 	for i, p := range v.Parts {

@@ -59,11 +59,9 @@ func (j *Job) pressables() []Pressable {
 	return nil
 }
 
-func (v *cover) pressables() (list []Pressable) {
+func (v *cover) pressables() []Pressable {
 	v.layout()
-	for i := range v.keys {
-		list = append(list, ofKey(&v.keys[i].Key, v.keys[i].id, v.keys[i].Focused))
-	}
+	list := v.list()
 	for i := range v.lists {
 		l := &v.lists[i]
 		list = append(list, ofList(&l.List, l.id, func(i int) string { return l.offers[i].Name })...)
