@@ -45,7 +45,8 @@ func newCall(j *Job) *call {
 	s.places.why = func(i int) string { return s.picked().Places[i].Why }
 	s.remedies.why = s.remedyWhy
 	s.own = func() stamp {
-		return newStamp.add(uint64(s.rows.Selected)).num(s.rows.Top, 1).flag(s.targets.Focus == idRows).flag(s.picking)
+		return newStamp.add(uint64(s.rows.Selected)).num(s.rows.Top, 1).flag(s.targets.Focus == idRows).flag(s.picking).
+			add(uint64(s.remedies.sel)).add(uint64(s.chosen.sel)) // whose caution stands under the list
 	}
 	s.book.panel, s.book.area = callWrong, draw.Rect{X: 22, Y: 334, W: 600, H: 280}
 	if !j.view.Call.Sealed {

@@ -51,3 +51,28 @@ func TestCallPictures(t *testing.T) {
 }
 
 var chosenActs = []play.Act{{Do: play.Seal}, {Do: play.Remedy, What: "renew_pins@front_right"}, {Do: play.Remedy, What: "renew_pads@front_axle"}}
+
+// TestCallRedraws: after every act of a hand the sheet is what it would be drawn
+// afresh: the caution of a remedy stands when the remedy is come to.
+func TestCallRedraws(t *testing.T) {
+	a, j := demoCall(t, false, false, true)
+	a.Draw()
+	for _, k := range []string{"Tab", "Down", "P", "Down", "Tab", "Down", "Down", "Enter", "Esc", "N", "Down", "N", "Tab", "Tab"} {
+		keys(a, k)
+		sameAsWhole(t, a, k)
+	}
+	acts(t, j, play.Act{Do: play.Seal})
+	s := j.sheet.(*call)
+	s.targets.Focus = s.parts.id
+	seen := map[string]bool{}
+	for _, k := range []string{"Right", "Left", "Enter", "Right", "Left", "Enter", "Down", "Down", "Enter", "Up", "Down"} {
+		keys(a, k)
+		sameAsWhole(t, a, "the seal and "+k)
+		if m := s.ringed(); m != nil {
+			seen[m.Caution] = true
+		}
+	}
+	if len(seen) < 2 {
+		t.Errorf("only %d remedies with cautions of their own were come to: the test shows little", len(seen))
+	}
+}

@@ -56,3 +56,14 @@ func TestHandoverPictures(t *testing.T) {
 		})
 	}
 }
+
+// TestHandoverRedraws: after every act of a hand the sheet is what it would be
+// drawn afresh.
+func TestHandoverRedraws(t *testing.T) {
+	a, _ := demoHandover(t, false, false)
+	a.Draw()
+	for _, k := range []string{"Down", "Down", "Up", "Tab", "1", "2", "Tab", "M", "Down", "Esc", "N", "Down", "N", "Z", "Esc", "X", "Esc", "Tab"} {
+		keys(a, k)
+		sameAsWhole(t, a, k)
+	}
+}
