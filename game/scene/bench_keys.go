@@ -85,7 +85,15 @@ func (b *bench) keysNow() {
 	if b.drawer {
 		b.targets.Add(widget.Target{ID: idList, Rect: b.list.Rect, Panel: drawerCell, Enabled: true})
 	} else {
-		b.targets.Add(widget.Target{ID: idShare, Rect: shareRect, Panel: predictCell, Enabled: v.Predict.Open})
+		b.targets.Add(widget.Target{ID: idShare, Rect: shareRect, Panel: predictCell, Enabled: v.Predict.Open, Through: true})
+	}
+	b.letterKeys()
+}
+
+// letterKeys takes the letter Enter off a key that Enter does not press.
+func (b *bench) letterKeys() {
+	for i := range b.keys {
+		b.keys[i].Letter = b.targets.Letter(b.keys[i].id, b.keys[i].Letter)
 	}
 }
 
@@ -107,7 +115,7 @@ func (b *bench) keyStamp(cell int) func() uint64 {
 		s := newStamp
 		for i := range b.keys {
 			if k := &b.keys[i]; k.cell == cell {
-				s = s.text(k.Label).flag(k.Chosen).flag(k.Focused).flag(k.Off)
+				s = s.text(k.Label).text(k.Letter).flag(k.Chosen).flag(k.Focused).flag(k.Off)
 			}
 		}
 		return uint64(s)

@@ -85,7 +85,7 @@ func (s *call) lay() {
 		label = "call.is_sealed"
 	}
 	h := s.high(38)
-	s.key(callSeal, "seal", widget.Key{Rect: draw.Rect{X: 1054, Y: 93 - h/2, W: 200, H: h}, Label: s.word(label), Letter: "Enter", Strong: true, Off: !v.Seal.Enabled},
+	s.key(callSeal, idSeal, widget.Key{Rect: draw.Rect{X: 1054, Y: 93 - h/2, W: 200, H: h}, Label: s.word(label), Letter: "Enter", Strong: true, Off: !v.Seal.Enabled},
 		func() {
 			s.picking, s.rows.Top = false, 0
 			s.job.do(v.Seal.Act)

@@ -115,6 +115,9 @@ func (f *form) layout() {
 	f.hands.Clear()
 	f.arrange()
 	f.book.arrange()
+	for i := range f.keys {
+		f.keys[i].Letter = f.targets.Letter(f.keys[i].id, f.keys[i].Letter)
+	}
 }
 
 // handle answers what every form answers alike.
@@ -190,7 +193,7 @@ func (f *form) panelStamp(panel int) uint64 {
 	s := newStamp.add(uint64(f.job.stamp)).add(f.local)
 	for i := range f.keys {
 		if k := &f.keys[i]; k.panel == panel {
-			s = s.flag(k.Focused).flag(k.Off).flag(k.Chosen).text(k.Label)
+			s = s.flag(k.Focused).flag(k.Off).flag(k.Chosen).text(k.Label).text(k.Letter)
 		}
 	}
 	for _, m := range f.menus {

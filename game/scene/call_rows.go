@@ -10,6 +10,7 @@ import (
 
 const (
 	idRows     = "rows"
+	idSeal     = "seal"
 	pickLetter = "P"
 )
 
@@ -88,7 +89,9 @@ func (s *call) rod(act widget.RodAct) {
 	r := &rows[s.rows.Selected]
 	switch act {
 	case widget.More:
-		s.job.do(r.More.Act)
+		if s.job.do(r.More.Act) && s.v().Placed == widget.Counters {
+			s.targets.Focus = idSeal // the last is threaded
+		}
 	case widget.Less:
 		if r.Counters == 0 {
 			s.job.do(r.Drop.Act)
@@ -117,14 +120,20 @@ func (s *call) handleRows(e widget.Event) bool {
 		s.pick() // the empty row may have been scrolled out of sight
 		return true
 	}
+	if back := e.Key == "Left" || e.Key == "Up"; back && s.targets.Focus == idSeal && l.Rows > 0 {
+		s.targets.Focus = idRows
+		return true
+	}
 	if s.targets.Focus != idRows {
 		return false
 	}
 	if e.Key == "Enter" {
-		if l.Selected == len(s.v().Rows) && !s.v().Sealed {
+		switch {
+		case s.v().Sealed:
+		case l.Selected == len(s.v().Rows):
 			s.pick()
-		} else {
-			s.targets.Focus = "seal" // a second Enter seals
+		default:
+			s.targets.Focus = idSeal
 		}
 		return true
 	}

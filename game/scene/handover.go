@@ -29,7 +29,10 @@ type handover struct {
 	pad             letterPad
 }
 
-const idTold = "told"
+const (
+	idTold = "told"
+	idOver = "handover"
+)
 
 func newHandover(j *Job) Scene {
 	s := &handover{form: form{job: j}, told: widget.TextField{Rect: draw.Rect{X: 884, Y: 476, W: 370, H: 86}, Max: 290, Text: j.view.Work.Told}}
@@ -74,7 +77,7 @@ func (s *handover) lay() {
 	for i := range v.Releases {
 		a := &v.Releases[i]
 		k := widget.Key{Radio: true, Letter: a.Key, Chosen: a.Chosen, Off: !a.Enabled && !a.Chosen}
-		s.releases.items = append(s.releases.items, menuItem{k, func() { s.job.do(a.Act) }})
+		s.releases.items = append(s.releases.items, menuItem{k, func() { s.choose(a.Act) }})
 	}
 	s.menu(&s.releases)
 	if s.told.Focused = s.targets.Focus == idTold; !s.told.Focused {
@@ -85,10 +88,17 @@ func (s *handover) lay() {
 	s.targets.Add(t)
 	h := s.high(28)
 	s.key(handRelease, "letters", widget.Key{Rect: draw.Rect{X: 1158, Y: 471 - h, W: 96, H: h}, Label: s.word("handover.letters"), Letter: "X", Size: 14, Chosen: s.pad.open}, s.openPad)
-	s.key(handRelease, "handover", widget.Key{Rect: draw.Rect{X: 1040, Y: 574, W: 214, H: 44}, Label: s.word("handover.over"), Letter: v.HandOver.Key, Strong: true, Off: !v.HandOver.Enabled},
+	s.key(handRelease, idOver, widget.Key{Rect: draw.Rect{X: 1040, Y: 574, W: 214, H: 44}, Label: s.word("handover.over"), Letter: v.HandOver.Key, Strong: true, Off: !v.HandOver.Enabled},
 		func() { s.tell(); s.job.do(s.v().HandOver.Act) })
 	if s.pad.open {
 		s.layPad()
+	}
+}
+
+// choose takes a release; the ring goes on to the key that hands over.
+func (s *handover) choose(a play.Act) {
+	if s.job.do(a) {
+		s.targets.Focus = idOver
 	}
 }
 
@@ -135,7 +145,7 @@ func (s *handover) Handle(e widget.Event) {
 
 // endTold leaves the owner's note, which is written down.
 func (s *handover) endTold() {
-	s.targets.Focus = "handover"
+	s.targets.Focus = idOver
 	s.tell()
 	s.layout()
 }

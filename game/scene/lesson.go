@@ -105,8 +105,9 @@ func (l *lesson) layout() {
 	}
 	if x.Kind != "choice" {
 		l.scale.Focused = l.targets.Focus == idScale
-		l.targets.Add(widget.Target{ID: idScale, Rect: l.scaleRect(), Panel: predictCell, Enabled: x.CanAnswer})
+		l.targets.Add(widget.Target{ID: idScale, Rect: l.scaleRect(), Panel: predictCell, Enabled: x.CanAnswer, Through: true})
 	}
+	l.letterKeys()
 }
 
 // answers are the keys of a choice, or the scale and the key that writes down.

@@ -9,7 +9,7 @@ func (l *lesson) lessonStamp() uint64 {
 	s := newStamp.add(uint64(l.cached)).text(l.typed.Text).num(l.scale.Value, l.scale.Step/2).flag(l.held).text(l.notice())
 	for i := range l.keys {
 		if k := &l.keys[i]; k.cell == predictCell {
-			s = s.text(k.Label).flag(k.Chosen).flag(k.Focused).flag(k.Off)
+			s = s.text(k.Label).text(k.Letter).flag(k.Chosen).flag(k.Focused).flag(k.Off)
 		}
 	}
 	return uint64(s.flag(l.scale.Focused))

@@ -12,9 +12,6 @@ func (l *lesson) Handle(e widget.Event) {
 		return
 	}
 	id := l.targets.Handle(e)
-	if id == idScale && e.Kind == widget.KeyDown { // Enter writes down what the scale says
-		id = idWrite
-	}
 	for i := range l.keys {
 		if l.keys[i].id == id && !l.keys[i].Off {
 			l.keys[i].do()
@@ -54,7 +51,7 @@ func (l *lesson) handleTyped(e widget.Event) bool {
 	if !l.typed.Handle(e) {
 		return false
 	}
-	l.held, l.refused = l.typed.Text != "", ""
+	l.targets.Focus, l.held, l.refused = idScale, l.typed.Text != "", ""
 	if n, err := play.Figure(l.words, l.typed.Text); err == nil { // the scale's marker follows
 		l.scale.Value = clamp(n, l.scale.Lo, l.scale.Hi)
 	}

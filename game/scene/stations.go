@@ -101,6 +101,9 @@ func (s *stations) layout() {
 	if s.view.Instrument != nil && len(s.view.Instrument.Words) == 0 {
 		s.targets.Add(s.field.Target(fieldID, panelCentre))
 	}
+	for i := range s.keys {
+		s.keys[i].Letter = s.targets.Letter(s.keys[i].id, s.keys[i].Letter)
+	}
 	s.from = s.Job.stamp
 }
 
@@ -152,15 +155,9 @@ func (s *stations) Handle(e widget.Event) {
 		return
 	}
 	v := s.view.Instrument
-	if e.Kind == widget.KeyDown && v != nil {
-		switch {
-		case e.Key == "Delete" && s.field.Text == "":
-			s.finish(v.Skip.Act)
-			return
-		case e.Key == "Enter" && len(v.Words) == 0 && (s.targets.Focus == "" || s.targets.Focus == fieldID || s.field.Focused):
-			s.write()
-			return
-		}
+	if e.Kind == widget.KeyDown && v != nil && e.Key == "Delete" && s.field.Text == "" {
+		s.finish(v.Skip.Act)
+		return
 	}
 	if e.Kind == widget.KeyDown && v == nil && e.Key == "Delete" && s.strike() || s.field.Handle(e) {
 		return

@@ -99,7 +99,7 @@ func caret(c *draw.Canvas, x float64, r draw.Rect) {
 
 // Target returns what the field reacts to.
 func (f *NumberField) Target(id string, panel int) Target {
-	return Target{ID: id, Rect: f.Rect, Panel: panel, Enabled: true}
+	return Target{ID: id, Rect: f.Rect, Panel: panel, Enabled: true, Through: true}
 }
 
 // A TextField takes a learner's sentence. While it is in focus nothing but Esc

@@ -92,7 +92,7 @@ func (s *Slider) ticks(c *draw.Canvas) {
 // Target returns what the slider reacts to: the bar and its marker.
 func (s *Slider) Target(id string, panel int) Target {
 	r := s.Rect
-	return Target{ID: id, Rect: draw.Rect{X: r.X - 9, Y: r.Y - 22, W: r.W + 18, H: r.H + 44}, Panel: panel, Enabled: true}
+	return Target{ID: id, Rect: draw.Rect{X: r.X - 9, Y: r.Y - 22, W: r.W + 18, H: r.H + 44}, Panel: panel, Enabled: true, Through: true}
 }
 
 // Handle answers an event and says whether the value changed. Arrow keys count

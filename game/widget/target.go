@@ -15,6 +15,7 @@ type Target struct {
 	Key     string // the letter shown on it; empty: none
 	Panel   int    // panels are read one after the other
 	Enabled bool
+	Through bool // Enter does nothing to it and goes on to the key lettered Enter
 	Brief   bool // done with once it is pressed: a letter or a pointer leaves no focus on it
 }
 
@@ -22,7 +23,7 @@ type Target struct {
 // focus. Fill it afresh when the screen changes: focus stays with its id.
 //
 // Enter presses what is in focus, which has a ring, and when nothing is, the key
-// lettered Enter. Tab puts the ring on a key; a letter or a pointer presses a key
+// lettered Enter, which shows that letter only then. Tab puts the ring on a key; a letter or a pointer presses a key
 // without it, so that a second Enter does not press that key again.
 type Targets struct {
 	Focus string // id; empty: nothing
@@ -109,6 +110,29 @@ func (t *Targets) ByKey(key string) (Target, bool) {
 	return Target{}, false
 }
 
+// Enter returns the id of what Enter presses; empty: nothing.
+func (t *Targets) Enter() string {
+	x, ringed := t.Find(t.Focus)
+	if !ringed || x.Through {
+		x, _ = t.ByKey(enter)
+	}
+	if !x.Enabled {
+		return ""
+	}
+	return x.ID
+}
+
+const enter = "Enter"
+
+// Letter returns what stands on the key with an id and a letter: that, but Enter
+// only where Enter presses it. Ask when every target is in.
+func (t *Targets) Letter(id, letter string) string {
+	if letter == enter && t.Enter() != id {
+		return ""
+	}
+	return letter
+}
+
 // Hit returns the target under a pointer. A finger reaches a target that is
 // smaller than 44 from as far as that size would, the nearest first.
 func (t *Targets) Hit(p draw.Pt, touch bool) (Target, bool) {
@@ -145,10 +169,12 @@ func (t *Targets) Handle(e Event) string {
 		case "Tab":
 			t.Step(e.Shift)
 			return ""
-		case "Enter":
-			if x, ok := t.Find(t.Focus); ok && x.Enabled {
-				return x.ID
+		case enter:
+			id := t.Enter()
+			if _, ringed := t.Find(t.Focus); !ringed && id != "" {
+				t.Leave(id)
 			}
+			return id
 		}
 		if x, ok := t.ByKey(e.Key); ok {
 			t.press(x)

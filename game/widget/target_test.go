@@ -145,3 +145,28 @@ func TestEnterPressesWhatHasTheRing(t *testing.T) {
 		}
 	}
 }
+
+// TestEnterIsShownWhereItActs: a key shows Enter only where Enter presses it; what
+// Enter does nothing to lets it through, and what is unavailable does not.
+func TestEnterIsShownWhereItActs(t *testing.T) {
+	s := &Targets{}
+	s.Add(Target{ID: "go", Rect: rect(0, 0, 90, 30), Key: "Enter", Enabled: true})
+	s.Add(Target{ID: "other", Rect: rect(100, 0, 90, 30), Key: "Q", Enabled: true})
+	s.Add(Target{ID: "scale", Rect: rect(200, 0, 90, 30), Enabled: true, Through: true})
+	s.Add(Target{ID: "off", Rect: rect(300, 0, 90, 30)})
+	for focus, want := range map[string][2]string{"": {"go", "Enter"}, "go": {"go", "Enter"}, "other": {"other", ""}, "scale": {"go", "Enter"}, "off": {"", ""}, "gone": {"go", "Enter"}} {
+		s.Focus = focus
+		if got := s.Letter("go", "Enter"); got != want[1] {
+			t.Errorf("with the ring on %q the key lettered Enter shows %q, want %q", focus, got, want[1])
+		}
+		if got := s.Letter("other", "Q"); got != "Q" {
+			t.Errorf("with the ring on %q another key shows %q, want its own Q", focus, got)
+		}
+		if got := s.Handle(Event{Kind: KeyDown, Key: "Enter"}); got != want[0] {
+			t.Errorf("with the ring on %q Enter pressed %q, want %q", focus, got, want[0])
+		}
+		if focus == "scale" && s.Focus != "scale" {
+			t.Errorf("Enter took the ring from the scale to %q", s.Focus)
+		}
+	}
+}

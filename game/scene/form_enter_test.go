@@ -1,0 +1,82 @@
+package scene
+
+import (
+	"slices"
+	"testing"
+
+	"evenwear/game/play"
+)
+
+// enterShown fails where a key shows Enter while something else has the ring.
+func enterShown(t *testing.T, a *App, at string) {
+	t.Helper()
+	var ringed, shows []string
+	for _, p := range a.Pressables() {
+		if p.Ringed {
+			ringed = append(ringed, p.Stop)
+		}
+		if p.Letter == "Enter" {
+			shows = append(shows, p.Stop)
+		}
+	}
+	if len(shows) > 1 || len(shows) == 1 && len(ringed) > 0 && !slices.Contains(ringed, shows[0]) {
+		t.Errorf("%s: Enter stands on %v while the ring is on %v", at, shows, ringed)
+	}
+}
+
+// TestEnterIsWhatIsRinged: wherever Tab puts the ring, no other key shows Enter.
+func TestEnterIsWhatIsRinged(t *testing.T) {
+	for _, st := range formStates {
+		a, j := demoCall(t, false, false, st.rows)
+		acts(t, j, st.acts...)
+		a.Pressables()
+		keys(a, st.keys...)
+		for range 20 {
+			enterShown(t, a, st.name)
+			keys(a, "Tab")
+		}
+	}
+}
+
+// TestReleaseThenEnterHandsOver: whichever way a release is chosen, the ring goes on
+// to the key that hands over, and Enter is it, not a check that was ringed before.
+func TestReleaseThenEnterHandsOver(t *testing.T) {
+	hands(t, true, func(h *hand) {
+		n := len(h.session.Acts())
+		if h.use == "keys" {
+			h.letter("2")
+		} else {
+			h.choose("releases", func(i int, _ *menuItem) bool { return i == 1 })
+		}
+		enterShown(t, h.app, "a release chosen")
+		h.app.Handle(key("Enter"))
+		h.job.game.Cancel()
+		h.want(n, play.Act{Do: play.Release, What: "release.trip"}, play.Act{Do: play.HandOver})
+	})
+}
+
+// TestLastCounterThenEnterSeals: the last counter lets the ring go on to the seal,
+// and an arrow back to the rods.
+func TestLastCounterThenEnterSeals(t *testing.T) {
+	hands(t, false, func(h *hand) {
+		const row = "pins_seized@front_right"
+		acts(h.t, h.job, play.Act{Do: play.Row, What: row}, play.Act{Do: play.Counter, What: row, N: play.Counters - 1})
+		h.app.Pressables()
+		n := len(h.session.Acts())
+		if h.use == "keys" {
+			h.app.Handle(key("Right"))
+		} else {
+			h.pressKey("more0")
+		}
+		full := play.Act{Do: play.Counter, What: row, N: play.Counters}
+		h.want(n, full)
+		enterShown(h.t, h.app, "all threaded")
+		h.app.Handle(key("Left"))
+		h.app.Handle(key("Left"))
+		h.app.Handle(key("Right"))
+		less := full
+		less.N--
+		h.app.Handle(key("Enter"))
+		h.want(n, full, less, full, play.Act{Do: play.Seal})
+	})
+}
