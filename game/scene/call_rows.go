@@ -178,6 +178,36 @@ func (s *call) drawWrong(c *draw.Canvas) {
 	if s.picking {
 		s.drawCatalogue(c)
 	}
+	s.drawFoot(c)
+}
+
+// noteStyle letters the sheet's answer at its foot.
+var noteStyle = draw.SentenceText.At(14)
+
+const noteWide, noteMost = 756.0, 3
+
+// note is what the foot answers, in as many lines as it takes; three are smaller.
+func (s *call) note(c *draw.Canvas) ([]string, draw.TextStyle) {
+	note, st := s.job.view.Notice, noteStyle
+	if note == "" {
+		note = s.word("call.rest")
+	}
+	if len(s.lines(c, note, st, noteWide)) > 2 {
+		st = st.At(13)
+	}
+	return s.lines(c, note, st, noteWide), st
+}
+
+// drawFoot says how many counters are threaded, which keys thread them, and the
+// answer to what was done last; a long one takes the place of the others.
+func (s *call) drawFoot(c *draw.Canvas) {
+	v, th := s.v(), c.Theme
+	lines, st := s.note(c)
+	if n := min(len(lines), noteMost); n > 1 {
+		y := 609 - st.LineHeight()*float64(n-1)
+		s.block(c, draw.Pt{X: 29, Y: y}, st, s.job.view.Notice, noteWide, noteMost)
+		return
+	}
 	x := 29.0
 	placed := s.words.Say("call.threaded", "n", s.num(float64(v.Placed), 0), "of", s.num(widget.Counters, 0))
 	c.Text(draw.Pt{X: x, Y: 586}, draw.LabelText, th.Ink, placed)
@@ -187,11 +217,7 @@ func (s *call) drawWrong(c *draw.Canvas) {
 		help = s.word("call.sealed_help")
 	}
 	c.Text(draw.Pt{X: x, Y: 586}, draw.SmallText, th.Ink, fit(c, s.lettering, help, draw.SmallText, 786-x))
-	note := s.job.view.Notice
-	if note == "" {
-		note = s.word("call.rest")
-	}
-	c.Text(draw.Pt{X: 29, Y: 606}, draw.SentenceText.At(14), th.Ink, fit(c, s.lettering, note, draw.SentenceText.At(14), 756))
+	c.Text(draw.Pt{X: 29, Y: 606}, noteStyle, th.Ink, lines[0])
 }
 
 func (s *call) drawRow(c *draw.Canvas, row *play.RowView, r draw.Rect) {
