@@ -83,8 +83,10 @@ func (s *Session) refuseBelief(a Act) no {
 	if a.Do == Counter {
 		n := int(a.N)
 		switch {
+		case n == -1 && a.N == -1 && r.counters == 0:
+			return because("no.counters_none")
 		case float64(n) != a.N || n < 0:
-			return because("no.counters_whole")
+			return because("no.counters_whole", "n", plain(a.N), "of", Counters)
 		case s.placed()-r.counters+n > Counters:
 			return because("no.too_many_counters", "left", Counters-s.placed()+r.counters)
 		}

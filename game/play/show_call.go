@@ -13,6 +13,9 @@ func (s *Session) call() *CallView {
 		Seal: s.act("Enter", s.say("act.seal"), Act{Do: Seal}),
 		Work: s.act("G", s.say("act.work"), Act{Do: Work}),
 	}
+	if open := Counters - c.Placed; open > 0 && !s.sealed {
+		c.Ask = s.words.Say("play.ask_seal", "open", open, "of", Counters)
+	}
 	for _, g := range s.desk.lib.Groups {
 		gv := GroupView{ID: g.ID, Name: g.Name}
 		for _, k := range s.desk.lib.Causes {

@@ -73,6 +73,7 @@ type CallView struct {
 	Says     string  // the spread said back in words
 	Sure     float64 // 0 guess … 1 certain, for the scale under it
 	Sealed   bool
+	Ask      string     // asked once before it is sealed: counters are open; empty: nothing is to be asked
 	Parts    []PartView // what can be done, by part
 	Remedies []RemedyView
 	Seal     Action

@@ -55,7 +55,7 @@ func newCall(j *Job) *call {
 	s.begin(j, s.lay,
 		formPanel{headArea, s.drawHead},
 		formPanel{draw.Rect{X: 20, Y: 66, W: 779, H: 549}, s.drawWrong},
-		formPanel{draw.Rect{X: 801, Y: 66, W: 460, H: 55}, func(*draw.Canvas) {}},
+		formPanel{draw.Rect{X: 801, Y: 66, W: 460, H: 55}, s.drawSeal},
 		formPanel{draw.Rect{X: 801, Y: 121, W: 460, H: 392}, s.drawDo},
 		formPanel{draw.Rect{X: 801, Y: 514, W: 460, H: 119}, s.drawWork},
 		formPanel{draw.Rect{X: 20, Y: 617, W: 770, H: 84}, s.drawSays},
@@ -81,20 +81,46 @@ func (s *call) lay() {
 	}
 	s.layRows()
 	label := "call.seal"
-	if v.Sealed {
+	switch {
+	case v.Sealed:
 		label = "call.is_sealed"
+	case s.asked():
+		label = "call.seal_anyway"
 	}
 	h := s.high(38)
-	s.key(callSeal, idSeal, widget.Key{Rect: draw.Rect{X: 1054, Y: 93 - h/2, W: 200, H: h}, Label: s.word(label), Letter: "Enter", Strong: true, Off: !v.Seal.Enabled},
-		func() {
-			s.picking, s.rows.Top = false, 0
-			s.job.do(v.Seal.Act)
-			s.targets.Focus = s.parts.id
-		})
+	s.key(callSeal, idSeal, widget.Key{Rect: draw.Rect{X: 1054, Y: 93 - h/2, W: 200, H: h}, Label: s.word(label), Letter: "Enter", Strong: true, Off: !v.Seal.Enabled}, s.seal)
 	s.layDo()
 	h = s.high(34)
 	s.key(callWork, "work", widget.Key{Rect: draw.Rect{X: 1074, Y: 629 - h, W: 180, H: h}, Label: s.word("call.work"), Letter: "G", Off: !v.Work.Enabled},
 		func() { s.job.do(v.Work.Act) })
+}
+
+// seal seals the belief; while counters are open it asks first, and the second
+// press under that question seals.
+func (s *call) seal() {
+	v := s.v()
+	if v.Ask != "" && !s.asked() {
+		s.tell(v.Ask)
+		return
+	}
+	s.picking, s.rows.Top = false, 0
+	s.job.do(v.Seal.Act)
+	s.targets.Focus = s.parts.id
+}
+
+// asked tells that the question about open counters stands on the sheet.
+func (s *call) asked() bool { return s.v().Ask != "" && s.job.view.Notice == s.v().Ask }
+
+// drawSeal says beside the seal what it does.
+func (s *call) drawSeal(c *draw.Canvas) {
+	help := "call.seal_help"
+	switch {
+	case s.v().Sealed:
+		help = "call.seal_done"
+	case s.asked():
+		help = "call.seal_asks"
+	}
+	c.Text(draw.Pt{X: 812, Y: 105}, draw.SmallText, c.Theme.Ink, s.word(help))
 }
 
 // back shuts the catalogue, or goes back to the car.
@@ -137,11 +163,6 @@ func (s *call) Still(c *draw.Canvas) {
 	rule(c, 800, 634, 1262, 634)
 	heading(c, 29, 84, "1", s.word("call.wrong"), s.word("call.wrong_help"))
 	heading(c, 812, 84, "2", s.word("call.seal_heading"), "")
-	help := "call.seal_help"
-	if s.v().Sealed {
-		help = "call.seal_done"
-	}
-	c.Text(draw.Pt{X: 812, Y: 105}, draw.SmallText, th.Ink, s.word(help))
 	heading(c, 812, 137, "3", s.word("call.do"), "")
 	c.Text(draw.Pt{X: 1254, Y: 136}, draw.SmallText.To(draw.Right), th.Ink, s.word("call.do_help"))
 	c.Text(draw.Pt{X: 29, Y: 643}, draw.HeadingText, th.Ink, s.word("call.says"))

@@ -23,6 +23,7 @@ func TestCallPictures(t *testing.T) {
 		keys         []string
 	}{
 		{"call-empty", false, false, false, nil, nil},
+		{"call-ask", false, false, true, nil, []string{"Left", "Enter", "Enter"}},
 		{"call-rows", false, false, true, nil, []string{"Down"}},
 		{"call-catalogue", false, false, true, nil, []string{"P", "Down", "Enter", "Enter"}},
 		{"call-catalogue-touch", false, true, true, nil, []string{"P", "Enter", "Enter"}},

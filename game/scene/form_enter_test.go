@@ -2,6 +2,7 @@ package scene
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"evenwear/game/play"
@@ -78,5 +79,33 @@ func TestLastCounterThenEnterSeals(t *testing.T) {
 		less.N--
 		h.app.Handle(key("Enter"))
 		h.want(n, full, less, full, play.Act{Do: play.Seal})
+	})
+}
+
+// TestOpenCountersAreAskedAbout: while counters are open a press on the seal asks
+// and seals nothing; the second does, unless something was done between.
+func TestOpenCountersAreAskedAbout(t *testing.T) {
+	hands(t, false, func(h *hand) {
+		n := len(h.session.Acts())
+		asks := func(open string) {
+			h.t.Helper()
+			h.pressKey(idSeal)
+			if got := h.job.view.Notice; !strings.Contains(got, open+" of your 20 counters") || got != h.job.view.Call.Ask {
+				h.t.Errorf("by %s with %s counters open the seal says %q", h.use, open, got)
+			}
+			if lines, _ := h.job.sheet.(*call).note(h.app.sheet); len(lines) > noteMost {
+				h.t.Errorf("the question takes %d lines, there is room for %d", len(lines), noteMost)
+			}
+			sameAsWhole(h.t, h.app, "the question")
+		}
+		asks("20")
+		const row = "pins_seized@front_right"
+		open := []play.Act{{Do: play.Row, What: row}, {Do: play.Counter, What: row, N: 19}}
+		acts(h.t, h.job, open...)
+		h.app.Pressables()
+		asks("1")
+		h.want(n, open...)
+		h.pressKey(idSeal)
+		h.want(n, append(open, play.Act{Do: play.Seal})...)
 	})
 }

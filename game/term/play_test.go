@@ -73,3 +73,36 @@ func TestBadFigureIsTold(t *testing.T) {
 		}
 	}
 }
+
+// TestOpenCountersAreAskedAbout: a belief with open counters is sealed when it is
+// asked for a second time, after the question; another line between asks anew.
+func TestOpenCountersAreAskedAbout(t *testing.T) {
+	d, words := playtest.Desk(t)
+	for _, x := range []struct {
+		typed string
+		asked int
+		stage play.Stage
+	}{
+		{"Enter\n", 1, play.Calling},
+		{"Enter\nenter\n", 1, play.Deciding},
+		{"Enter\nA 19\nEnter\n", 2, play.Calling},
+		{"Enter\nA 20\nEnter\n", 1, play.Deciding},
+	} {
+		s, err := d.Open("warm_wheel", 1)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, a := range []play.Act{{Do: play.OpenCall}, {Do: play.Row, What: "pins_seized@front_right"}} {
+			if err := s.Do(a); err != nil {
+				t.Fatal(err)
+			}
+		}
+		var out bytes.Buffer
+		if err := term.Run(t.Context(), s, words, strings.NewReader(x.typed), &out, term.Options{}); !errors.Is(err, term.ErrEnded) {
+			t.Fatal(err)
+		}
+		if n := strings.Count(out.String(), "of your 20 counters"); n != x.asked || s.Stage() != x.stage {
+			t.Errorf("%q: asked %d times and came to %s, want %d and %s", x.typed, n, s.Stage(), x.asked, x.stage)
+		}
+	}
+}

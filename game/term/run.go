@@ -78,7 +78,7 @@ func (t *terminal) run(ctx context.Context, g Game, sealed bool) error {
 			return t.end(ctx, g)
 		}
 		t.show(v.Nodes, v.Notice)
-		a, err := t.next(t.words.Say("term.help"))
+		a, err := t.act(v)
 		if err != nil {
 			return err
 		}
@@ -90,6 +90,18 @@ func (t *terminal) run(ctx context.Context, g Game, sealed bool) error {
 		} else if a.Do == play.Go {
 			t.forget()
 		}
+	}
+}
+
+// act reads the next act; a belief with open counters is sealed the second time it
+// is asked for, after the question.
+func (t *terminal) act(v *play.View) (play.Act, error) {
+	for asked := false; ; asked = true {
+		a, err := t.next(t.words.Say("term.help"))
+		if err != nil || a.Do != play.Seal || v.Call == nil || v.Call.Ask == "" || asked {
+			return a, err
+		}
+		t.line(t.words.Say("term.notice", "text", v.Call.Ask), 4)
 	}
 }
 

@@ -56,7 +56,12 @@ func (h *Hand) act(a play.Act) error {
 		return h.counter(a)
 	case play.Remedy:
 		return h.remedy(a.What)
-	case play.Seal, play.Work, play.HandOver:
+	case play.Seal:
+		if h.View().Call.Ask != "" {
+			return h.each(stop(string(a.Do)), stop(string(a.Do)))
+		}
+		return h.Press(stop(string(a.Do)))
+	case play.Work, play.HandOver:
 		return h.Press(stop(string(a.Do)))
 	case play.Check:
 		if w := h.View().Work; w != nil {
