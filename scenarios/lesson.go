@@ -11,6 +11,7 @@ type Lesson struct {
 	Car       *Car
 	Wheel     physics.Wheel // whose caliper is on the bench
 	Steps     []LessonStep
+	End       string // what was shown, and what to practise next; empty: nothing is said
 }
 
 // A LessonStep is one of them. What it asks is answered by the physics: a file

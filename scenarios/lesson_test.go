@@ -35,6 +35,7 @@ func TestBadLessons(t *testing.T) {
 	for _, row := range []struct{ old, new, want string }{
 		{"title: A try", "order: first\ntitle: A try", at + `1:8: order: "first" is not a number; a number from 1 to 1000`},
 		{"title: A try", "order: 0\ntitle: A try", at + `1:8: order: 0 is out of range; a number from 1 to 1000`},
+		{"wheel: front_left", "wheel: front_left\nend: [1]", at + `5:6: end: a list stands where text belongs`},
 		{"wheel: front_left", "wheel: front", at + `4:8: wheel: unknown wheel "front"; known are front_left, front_right, rear_left, rear_right`},
 		{"press_n: [20, 40]", "press_n: [20]", at + `9:10: steps[0].ask: a curve of 1 points; at least two forces under press_n`},
 		{"press_n: [40]", "press_n: [4000]", at + `13:15: steps[1].press_n[0]: 4000 is out of range; a number from 1 to 500 N`},

@@ -34,6 +34,7 @@ func (b *builder) lesson(src *source) {
 	for _, it := range o.list("steps", true) {
 		l.Steps = append(l.Steps, step(src.r, it, Place(l.Wheel.String())))
 	}
+	l.End = o.textOr("end")
 	o.close()
 }
 

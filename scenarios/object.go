@@ -104,6 +104,15 @@ func (o *object) text(key string) string {
 	return ""
 }
 
+// textOr is text with nothing for a key left out.
+func (o *object) textOr(key string) string {
+	if n := o.get(key); n != nil {
+		s, _ := o.r.text(n, o.at(key))
+		return s
+	}
+	return ""
+}
+
 func (o *object) number(key, unit string, lo, hi float64) float64 {
 	n := o.need(key, strings.TrimSpace("a number from "+show(lo)+" to "+show(hi)+" "+unit))
 	if n == nil {

@@ -1,6 +1,10 @@
 package play
 
-import "math"
+import (
+	"math"
+	"slices"
+	"strings"
+)
 
 // A LessonView is what a lesson asks and tells, beside the bench it stands on.
 type LessonView struct {
@@ -19,6 +23,7 @@ type LessonView struct {
 	Right       int       // of a choice, the number of the right one from 1; 0: not seen yet
 	Comment     string    // what was said against what was computed
 	Look        string    // what to look at, after it was seen
+	End         string    // what the lesson has shown and what to practise, after its last step was seen
 	Undriven    bool      // the car is drawn as it was before it was driven, for the answer would be seen
 	LevelHidden bool      // so would it be from the level in the reservoir
 	Running     bool
@@ -60,7 +65,20 @@ func (l *Lesson) show() *LessonView {
 	v.Computed, v.Look = l.got, s.Look
 	v.CanNext = l.at+1 < len(l.lesson.Steps)
 	v.Right, v.Comment = l.judge()
+	if !v.CanNext {
+		v.End = l.farewell()
+	}
 	return v
+}
+
+// farewell says at the end of a lesson what it has shown and what comes next.
+func (l *Lesson) farewell() string {
+	next := l.words.Say("lesson.none_after")
+	all := l.lib.Lessons // in the order they are offered
+	if i := slices.Index(all, l.lesson); i+1 < len(all) {
+		next = l.words.Say("lesson.then", "title", all[i+1].Title)
+	}
+	return strings.TrimSpace(l.lesson.End + " " + next)
 }
 
 // lettered is an answer as it is written down.
@@ -143,8 +161,8 @@ func (l *Lesson) lessonNodes(v *BenchView) {
 		v.Nodes = append(v.Nodes,
 			Node{ID: "computed", Role: "reading", Name: say("lesson.computed"), Value: say("bench.value", "value", Joined(l.words, got), "unit", x.Unit)},
 			Node{ID: "comment", Role: "text", Name: x.Comment}, Node{ID: "look", Role: "text", Name: x.Look})
-		if !x.CanNext {
-			v.Nodes = append(v.Nodes, Node{ID: "over", Role: "text", Name: say("lesson.last")})
+		if x.End != "" {
+			v.Nodes = append(v.Nodes, Node{ID: "over", Role: "text", Name: say("lesson.over"), Value: x.End})
 		}
 		l.facts(v)
 	}

@@ -44,7 +44,7 @@ func TestLessons(t *testing.T) {
 		t.Errorf("%d lessons, want six", len(lib.Lessons))
 	}
 	got := map[string][]*play.LessonView{}
-	for _, x := range lib.Lessons {
+	for i, x := range lib.Lessons {
 		l, err := play.NewLesson(lib, words, x.ID)
 		if err != nil {
 			t.Fatal(err)
@@ -59,6 +59,13 @@ func TestLessons(t *testing.T) {
 			if err := l.Do(play.Act{Do: play.Next}); err != nil {
 				t.Fatal(err)
 			}
+		}
+		next := words.Say("lesson.none_after")
+		if i+1 < len(lib.Lessons) {
+			next = words.Say("lesson.then", "title", lib.Lessons[i+1].Title)
+		}
+		if end := l.View().Lesson.End; x.End == "" || end != x.End+" "+next {
+			t.Errorf("%s ends with %q, want what it has shown, then %q", x.ID, end, next)
 		}
 		if strings.Contains(l.View().Lesson.Comment, "‹") {
 			t.Errorf("%s: a sentence is missing", x.ID)

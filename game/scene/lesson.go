@@ -1,6 +1,7 @@
 package scene
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -110,12 +111,15 @@ func (l *lesson) layout() {
 	l.letterKeys()
 }
 
+// choiceWide leaves room for the tick of the right answer beside its key.
+const choiceWide = 274.0
+
 // answers are the keys of a choice, or the scale and the key that writes down.
 func (l *lesson) answers(add func(int, string, widget.Key, func())) {
 	x := l.x()
 	if x.Kind == "choice" {
 		for i, text := range x.Choices {
-			k := widget.Key{Rect: draw.Rect{X: 957, Y: l.asked() + 4 + 50*float64(i), W: 292, H: 44}, Label: text, Letter: strconv.Itoa(i + 1), Left: true, Size: 14,
+			k := widget.Key{Rect: draw.Rect{X: 957, Y: l.asked() + 4 + 50*float64(i), W: choiceWide, H: 44}, Label: text, Letter: strconv.Itoa(i + 1), Left: true, Size: 14,
 				Chosen: len(x.Said) > 0 && int(x.Said[0]) == i+1, Off: !x.CanAnswer && !(len(x.Said) > 0 && int(x.Said[0]) == i+1)}
 			add(predictCell, "choice"+k.Letter, k, func() { l.act(play.Act{Do: play.Answer, N: float64(i + 1)}) })
 		}
@@ -146,7 +150,22 @@ func (l *lesson) most() float64 {
 func (l *lesson) asked() float64 {
 	c := l.app.sheet
 	y := 128 + 18*float64(len(l.paragraph(c)))
-	return y + 30 + 18*float64(len(l.lines(c, l.x().Question, draw.SentenceText.At(15), 292)))
+	return y + 30 + 18*float64(len(l.question(c)))
+}
+
+// question is what is asked; of a curve, with the point that is to be said now.
+func (l *lesson) question(c *draw.Canvas) []string {
+	x, st := l.x(), draw.SentenceText.At(15)
+	lines := l.lines(c, x.Question, st, 292)
+	if x.Kind != "curve" || !x.CanAnswer {
+		return lines
+	}
+	n := len(x.Said) % len(x.At)
+	which := l.words.Say("lesson.which", "n", n+1, "all", len(x.At), "foot", l.num(x.At[n], 0))
+	if len(x.Said) == len(x.At) {
+		which = l.words.Say("lesson.all_said", "all", len(x.At), "foot", l.num(x.At[n], 0))
+	}
+	return append(slices.Clone(lines), l.lines(c, which, st, 292)...)
 }
 
 // paragraph is what is told: beforehand what is set, afterwards what came.

@@ -28,7 +28,7 @@ func (l *lesson) lessonMoving(c *draw.Canvas) {
 	}
 	c.Line(draw.Pt{X: 957, Y: y - 6}, draw.Pt{X: 1249, Y: y - 6}, draw.Thin)
 	y += 16
-	for _, line := range l.lines(c, x.Question, st, 292) {
+	for _, line := range l.question(c) {
 		c.Text(draw.Pt{X: 957, Y: y}, st, th.Ink, line)
 		y += 18
 	}
@@ -48,6 +48,10 @@ func (l *lesson) lessonMoving(c *draw.Canvas) {
 		l.block(c, draw.Pt{X: 957, Y: undrivenTop + 18}, draw.SmallText, l.word("lesson.undriven"), 292, 2)
 	}
 	under := l.refusal(c, x)
+	if x.End != "" {
+		rule(c, 957, under+2, 1249, under+2)
+		l.block(c, draw.Pt{X: 957, Y: under + 20}, endStyle, x.End, 292, endLines(under))
+	}
 	if x.Kind == "curve" {
 		l.curve(c, x, under)
 		return
@@ -55,8 +59,18 @@ func (l *lesson) lessonMoving(c *draw.Canvas) {
 	l.saidAndComputed(c, x, under)
 	if x.Kind == "choice" && x.Right > 0 { // the right answer, ticked in ink
 		k := l.asked() + 4 + 50*float64(x.Right-1)
-		c.Polyline([]draw.Pt{{X: 1251, Y: k + 22}, {X: 1254, Y: k + 28}, {X: 1259, Y: k + 12}}, draw.Visible)
+		c.Polyline([]draw.Pt{{X: 1237, Y: k + 22}, {X: 1240, Y: k + 28}, {X: 1247, Y: k + 12}}, draw.Visible)
 	}
+}
+
+// endStyle letters the end of a lesson, lessonFoot is the lowest baseline there is.
+var endStyle = draw.SentenceText.At(14)
+
+const lessonFoot = 626.0
+
+// endLines is how many lines of it have room under y.
+func endLines(y float64) int {
+	return 1 + int((lessonFoot-y-20)/endStyle.LineHeight())
 }
 
 // undrivenTop is over the line that says how the car is drawn, at the panel's foot.
@@ -65,9 +79,16 @@ const undrivenTop = 592.0
 // refusal says under the answer why it was not taken, and returns where there is
 // room below.
 func (l *lesson) refusal(c *draw.Canvas, x *play.LessonView) float64 {
-	y := l.asked() + 130
-	if x.Kind == "choice" {
-		y = l.asked() + 8 + 50*float64(len(x.Choices))
+	y := l.asked()
+	switch {
+	case x.Kind == "choice":
+		y += 8 + 50*float64(len(x.Choices))
+	case x.CanAnswer:
+		y += 130 // scale and key
+	case x.Kind == "curve":
+		y += 166
+	default:
+		y += 68
 	}
 	s := l.notice()
 	if s == "" {

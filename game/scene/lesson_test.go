@@ -51,6 +51,7 @@ func TestLessonPictures(t *testing.T) {
 		{"lesson-choice", "one_piston_two_pads", []string{"5", "0", "Enter", "P", "N", "4", "P"}},
 		{"lesson-refused", "one_piston_two_pads", []string{"5", "-", "5", "Enter"}},
 		{"lesson-hidden", "where_the_fluid_stands", []string{"5", "0", "Enter", "P", "N"}},
+		{"lesson-points", "one_piston_two_pads", []string{"5", "0", "Enter", "P", "N", "3", "P", "N", "1", "Enter"}},
 		{"lesson-curve", "one_piston_two_pads", []string{"5", "0", "Enter", "P", "N", "3", "P", "N", "1", "Enter", "3", "Enter", "6", "Enter", "9", "Enter", "P"}},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
@@ -141,6 +142,15 @@ func TestLessonRoom(t *testing.T) {
 			most := 630.0
 			if v.Undriven {
 				most = undrivenTop
+			}
+			if v.End != "" {
+				n := len(l.lines(a.sheet, v.End, endStyle, 292))
+				if room := endLines(l.refusal(a.sheet, v)); n > room {
+					t.Errorf("%s: its end takes %d lines, there is room for %d", x.ID, n, room)
+				}
+			}
+			if (v.End != "") != (when == "after" && v.Step == v.Steps) {
+				t.Errorf("%s, step %d, %s: the lesson ends with %q", x.ID, v.Step, when, v.End)
 			}
 			if foot > most {
 				t.Errorf("%s, step %d, %s: reaches %.0f", x.ID, v.Step, when, foot)
