@@ -89,9 +89,7 @@ func (s *call) rod(act widget.RodAct) {
 	r := &rows[s.rows.Selected]
 	switch act {
 	case widget.More:
-		if s.job.do(r.More.Act) && s.v().Placed == widget.Counters {
-			s.targets.Focus = idSeal // the last is threaded
-		}
+		s.count(r.More.Act)
 	case widget.Less:
 		if r.Counters == 0 {
 			s.job.do(r.Drop.Act)
@@ -105,6 +103,41 @@ func (s *call) rod(act widget.RodAct) {
 	}
 }
 
+// rodOf is the rod of a row that stands in r.
+func rodOf(row *play.RowView, r draw.Rect) widget.Rod {
+	return widget.Rod{Rect: draw.Rect{X: 355, Y: r.Y + r.H/2 - 14, W: 348, H: 28}, Nuts: row.Counters}
+}
+
+// onRod threads counters up to where a rod was pressed, as far as there are any
+// left; it says whether a rod was.
+func (s *call) onRod(at draw.Pt) bool {
+	rows := s.v().Rows
+	from, to := s.rows.Visible()
+	for i := from; i < min(to, len(rows)); i++ {
+		r, rod := &rows[i], rodOf(&rows[i], s.rows.Row(i))
+		if !rod.Rect.Contains(at) {
+			continue
+		}
+		s.ring(i)
+		a := r.More.Act
+		a.N = float64(min(rod.At(at), r.Counters+widget.Counters-s.v().Placed))
+		if int(a.N) == r.Counters || s.v().Sealed {
+			s.tell(r.More.Why)
+		} else {
+			s.count(a)
+		}
+		return true
+	}
+	return false
+}
+
+// count gives a row its counters; with the last one the ring goes on to the seal.
+func (s *call) count(a play.Act) {
+	if s.job.do(a) && s.v().Placed == widget.Counters {
+		s.targets.Focus = idSeal
+	}
+}
+
 // handleRows answers the arrows on the ringed row, and scrolling.
 func (s *call) handleRows(e widget.Event) bool {
 	l := &s.rows
@@ -112,7 +145,7 @@ func (s *call) handleRows(e widget.Event) bool {
 		inRows := l.Rect.Contains(e.At)
 		if e.Kind == widget.PointerDown && inRows {
 			l.Handle(e)
-			return false // a key in the row may have been meant
+			return s.onRod(e.At) // else a key in the row may have been meant
 		}
 		return e.Kind != widget.PointerDown && l.Handle(e)
 	}
@@ -224,7 +257,7 @@ func (s *call) drawRow(c *draw.Canvas, row *play.RowView, r draw.Rect) {
 	th, mid := c.Theme, r.Y+r.H/2
 	c.Text(draw.Pt{X: 50, Y: mid - 1}, draw.LabelText, th.Ink, fit(c, s.lettering, row.Cause, draw.LabelText, 248))
 	c.Text(draw.Pt{X: 50, Y: mid + 15}, draw.SmallText, th.Graphite, fit(c, s.lettering, row.Place, draw.SmallText, 248))
-	rod := widget.Rod{Rect: draw.Rect{X: 355, Y: mid - 14, W: 348, H: 28}, Nuts: row.Counters}
+	rod := rodOf(row, r)
 	rod.Draw(c)
 	c.Text(draw.Pt{X: 771, Y: mid + 6}, draw.HandText.To(draw.Right), th.Graphite, s.num(float64(row.Counters), 0))
 }

@@ -181,6 +181,9 @@ func (s *stations) Handle(e widget.Event) {
 		}
 	}
 	if id == "" && e.Kind == widget.PointerDown {
+		if v != nil && wholeFrame.Contains(e.At) {
+			s.answer(s.word("stations.words_below"))
+		}
 		for i := range s.keys { // what cannot be pressed says why
 			if k := &s.keys[i]; k.Off && k.Rect.Contains(e.At) && k.why != "" {
 				s.answer(k.why)

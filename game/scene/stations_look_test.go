@@ -324,3 +324,16 @@ func TestEnterDoesNotRepeatACheck(t *testing.T) {
 		}
 	}
 }
+
+// TestPictureOfWordsSaysWhere: what is said with a word is not pressed on its picture,
+// and a press there says where the words stand.
+func TestPictureOfWordsSaysWhere(t *testing.T) {
+	for _, touch := range []bool{false, true} {
+		a, s := atInstrument(t, play.Act{Do: play.Go, What: "seat"}, play.Act{Do: play.Check, What: "warning_lamp"})
+		a.Pressables()
+		point(a, wholeFrame.Centre(), touch)
+		if s.view.Instrument == nil || s.view.Notice != a.words.Say("stations.words_below") {
+			t.Errorf("touch %v: the picture says %q", touch, s.view.Notice)
+		}
+	}
+}

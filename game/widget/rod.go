@@ -2,6 +2,7 @@ package widget
 
 import (
 	"image/color"
+	"math"
 
 	"evenwear/game/draw"
 )
@@ -26,6 +27,11 @@ func (r *Rod) pitch() float64 {
 		of = Counters
 	}
 	return min(r.Rect.W/float64(of), r.Rect.H*0.66)
+}
+
+// At returns how many nuts end where a pointer is: the one under it is the last.
+func (r *Rod) At(p draw.Pt) int {
+	return max(0, int(math.Round((p.X-r.Rect.X)/r.pitch())))
 }
 
 func (r *Rod) col(th *draw.Theme) color.RGBA {
