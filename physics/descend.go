@@ -11,12 +11,20 @@ type DescentResult struct {
 	Travel    float64            // [m] pedal travel at the bottom
 	DiscPeak  [NumWheels]float64 // [°C]
 	FluidPeak [NumWheels]float64 // [°C]
+	PadPeak   [NumWheels]float64 // [°C] of the hotter lining
+	Way       float64            // [m] driven: less than the length when a brake burnt
 	End       State
 }
 
+// Burnt [°C] is where a descent ends: no driver goes on with a lining that burns. A
+// lining's resin is gone long before, so nothing measured says how it rubs beyond;
+// assumed.
+const Burnt = 1000.0
+
 // Descend holds a speed [m/s] down a grade [1] for a length [m] on the brakes
 // alone, in steps of 1 s after the first second. The foot follows what the
-// linings still give, at most 500 N:
+// linings still give, at most 500 N. It ends early where a face or a lining is
+// hotter than [Burnt], as in a brake whose pressure rises with its own heat:
 //
 //	Σ T/R = m·g·sin − resistance(v)      [N] a grade is a tangent: sin = grade/√(1 + grade²)
 //
@@ -36,6 +44,7 @@ func (m *Model) Descend(s State, grade, length, speed float64) (DescentResult, e
 		}
 	}
 	s.Speed = speed
+	began := s.Distance
 	seconds := int(math.Ceil(length / speed))
 	for i := range 50 + seconds {
 		ms := int64(1000)
@@ -46,18 +55,25 @@ func (m *Model) Descend(s State, grade, length, speed float64) (DescentResult, e
 		if s, err = m.Step(s, in, ms); err != nil {
 			return r, err
 		}
+		hottest := 0.0
 		for w := range Wheel(NumWheels) {
-			r.DiscPeak[w] = max(r.DiscPeak[w], s.Heat[w].Face())
-			r.FluidPeak[w] = max(r.FluidPeak[w], s.Heat[w].Fluid)
+			h := &s.Heat[w]
+			r.DiscPeak[w] = max(r.DiscPeak[w], h.Face())
+			r.FluidPeak[w] = max(r.FluidPeak[w], h.Fluid)
+			r.PadPeak[w] = max(r.PadPeak[w], h.Pad[Inner], h.Pad[Outer])
+			hottest = max(hottest, h.Face(), r.PadPeak[w])
 		}
 		r.Foot = max(r.Foot, in.Foot)
+		if hottest > Burnt {
+			break
+		}
 		if i >= 50 && want > 0 {
 			if got := m.roadForce(&s, speed); got > 0 {
 				foot = min(footLimit, foot*min(1.2, max(0.8, 1+float64(0.6*(want/got-1)))))
 			}
 		}
 	}
-	r.Travel = m.PedalTravel(&s)
+	r.Travel, r.Way = m.PedalTravel(&s), s.Distance-began
 	r.End = s
 	return r, nil
 }

@@ -92,10 +92,11 @@ func (s *State) runsAway() error {
 			return found("warmth of the air "+Wheel(w).String(), s.AirWarm[w], "")
 		case away(c.X, mostTravel) || away(c.Y, mostTravel):
 			return found("caliper "+Wheel(w).String(), c.X, "m")
-		case away(h.Disc[0], mostHeat) || away(h.Disc[DiscCells-1], mostHeat):
-			return found("temperature "+Wheel(w).String(), h.Disc[0], "°C")
-		case away(h.Fluid, mostHeat) || away(h.Pad[Inner], mostHeat) || away(h.Pad[Outer], mostHeat):
-			return found("temperature "+Wheel(w).String(), h.Fluid, "°C")
+		}
+		for _, t := range [...]float64{h.Disc[0], h.Disc[DiscCells-1], h.Fluid, h.Pad[Inner], h.Pad[Outer]} {
+			if away(t, mostHeat) {
+				return found("temperature "+Wheel(w).String(), t, "°C")
+			}
 		}
 	}
 	return nil

@@ -156,3 +156,31 @@ func BenchmarkTour(b *testing.B) {
 		}
 	}
 }
+
+// TestDescendEndsBurnt: with both compensating ports covered the fluid that warms
+// presses the pads on, which warms it more. The descent of a heavy car ends where a
+// brake burns, with what was driven until then; that of a healthy one at its foot.
+func TestDescendEndsBurnt(t *testing.T) {
+	const length = 12000
+	for _, c := range []struct {
+		cond  physics.Condition
+		burns bool
+	}{{physics.Condition{}, false}, {physics.Condition{PortCover: [2]float64{2e-3, 2e-3}}, true}} {
+		m, s := car(t, c.cond)
+		r, err := m.Descend(s, 0.15, length, 30*physics.KmPerHour)
+		if err != nil {
+			t.Fatal(err)
+		}
+		hottest := 0.0
+		for w := range r.PadPeak {
+			hottest = max(hottest, r.PadPeak[w], r.DiscPeak[w])
+		}
+		t.Logf("ports covered %v: %.0f m, hottest %.0f °C", c.burns, r.Way, hottest)
+		if burnt := hottest > physics.Burnt; burnt != c.burns || (r.Way < length-1) != c.burns {
+			t.Errorf("ports covered %v: hottest %.0f °C after %.0f of %d m", c.burns, hottest, r.Way, length)
+		}
+		if hottest > 1100 { // it ends in the second it burns
+			t.Errorf("driven on to %.0f °C", hottest)
+		}
+	}
+}

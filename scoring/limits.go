@@ -1,5 +1,7 @@
 package scoring
 
+import "evenwear/physics"
+
 // A Finding is one way in which a car is unsafe: what the physics gave, the
 // limit and where the limit comes from.
 type Finding struct {
@@ -33,6 +35,7 @@ const (
 	UnsafeLining     = "unsafe.lining"
 	UnsafeLiningSoon = "unsafe.lining_soon"
 	UnsafeVapour     = "unsafe.vapour"
+	UnsafeBurnt      = "unsafe.burnt"
 	UnsafeHose       = "unsafe.hose"
 	UnsafeCrack      = "unsafe.crack"
 )
@@ -60,6 +63,8 @@ var (
 	limitSoon = limit{UnsafeLiningSoon, 1.5, false, "mm", "source.mot_1_1_13"}
 	// 49 CFR 570.55(c)'s 80 % ten minutes after the standard descent, 15 % for 12 km at 30 km/h.
 	limitVapour = limit{UnsafeVapour, 80, true, "percent", "source.cfr_570_55_c"}
+	// A brake that burns on the same descent; no source.
+	limitBurnt = limit{UnsafeBurnt, physics.Burnt, true, "celsius", "source.none"}
 	// 49 CFR 571.106, table I, low expansion: 0.61 cm³/ft at 19.99 MPa.
 	limitHose = limit{UnsafeHose, 2.00, true, "cm3/m", "source.cfr_571_106"}
 	// MOT inspection manual, cars, 1.1.14 (a): a disc likely to fail is dangerous. A

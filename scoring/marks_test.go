@@ -231,6 +231,7 @@ func TestFindings(t *testing.T) {
 		UnsafeLining:     func(o *Outlook) { o.Lining[1][1][0] = 1.49e-3 },
 		UnsafeLiningSoon: func(o *Outlook) { o.Soon = 1.4e-3 },
 		UnsafeVapour:     func(o *Outlook) { o.DescentWay = 90 },
+		UnsafeBurnt:      func(o *Outlook) { o.BrakePeak = 1001 },
 		UnsafeHose:       func(o *Outlook) { o.Hose[0] = 2.1e-6 },
 		UnsafeCrack:      func(o *Outlook) { o.Crack[3] = 5e-3 },
 	} {

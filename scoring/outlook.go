@@ -40,6 +40,7 @@ type Outlook struct {
 	Left        [physics.NumWheels][2][2]float64 // [m] after Lasts
 	Lasts       float64                          // [m] driven until 12 000 km or a lining below 1.5 mm
 	Worn        bool                             // a lining ended it
+	BrakePeak   float64                          // [°C] of a face or lining on the standard descent, which ends early where it burns
 	DiscPeak    float64                          // [°C] on the standard descent and while the car then stands
 	FluidPeak   float64                          // [°C]
 	DescentWay  float64                          // [%] pedal when it has stood there
@@ -104,6 +105,7 @@ func (o *Outlook) descend(m *physics.Model, rest physics.State) (physics.State, 
 		return rest, err
 	}
 	for i := range d.DiscPeak {
+		o.BrakePeak = max(o.BrakePeak, d.DiscPeak[i], d.PadPeak[i])
 		o.DiscPeak, o.FluidPeak = max(o.DiscPeak, d.DiscPeak[i]), max(o.FluidPeak, d.FluidPeak[i])
 	}
 	o.DescentFoot = d.Foot

@@ -137,6 +137,21 @@ func TestDescentBoilsOldFluid(t *testing.T) {
 	}
 }
 
+// TestDescentBurnsWithoutFreePlay: a car whose pedal has lost its free play has an
+// outlook, and it is unsafe: fluid that is shut in presses the pads on as it warms.
+func TestDescentBurnsWithoutFreePlay(t *testing.T) {
+	for circuit := range 2 {
+		o := look(t, func(c *physics.Condition) { c.PortCover[circuit] = 2e-3 })
+		t.Logf("circuit %d: brakes %.0f °C, fluid %.0f °C", circuit, o.BrakePeak, o.FluidPeak)
+		if !has(o.Findings(true), UnsafeBurnt) {
+			t.Errorf("circuit %d: a brake of %.0f °C is not found unsafe", circuit, o.BrakePeak)
+		}
+	}
+	if o := look(t, func(*physics.Condition) {}); has(o.Findings(true), UnsafeBurnt) {
+		t.Errorf("a sound car burns its brakes: %.0f °C", o.BrakePeak)
+	}
+}
+
 // TestLookCarThatDoesNotStop: a car whose brakes are gone when hot has an outlook
 // too: as far as it went, with next to no deceleration.
 func TestLookCarThatDoesNotStop(t *testing.T) {

@@ -30,6 +30,7 @@ func (o *Outlook) Findings(explained bool) []Finding {
 		add(limitSoon, o.Soon/physics.Millimetre, o.SoonWheel.String())
 	}
 	add(limitVapour, o.DescentWay, "")
+	add(limitBurnt, o.BrakePeak, "")
 	for w, v := range o.Hose {
 		add(limitHose, v/physics.CubicCentimetre, physics.Wheel(w).String())
 	}
