@@ -33,7 +33,7 @@ func (b *builder) cause(src *source) {
 	if n := o.get("nothing_wrong"); n != nil {
 		c.Healthy, _ = src.r.yes(n, "nothing_wrong")
 	}
-	c.Places = places(o)
+	c.Places, c.Where = places(o)
 	if n := o.need("since_km", "from and to"); n != nil {
 		k := src.r.object(n, "since_km")
 		c.SinceKm = [2]float64{k.number("from", "km", 0, 200000), k.number("to", "km", 0, 200000)}
@@ -70,9 +70,9 @@ func severity(r *reader, it item, at []Place) Severity {
 	return s
 }
 
-// places reads the list of places of a cause or remedy.
-func places(o *object) []Place {
-	var out []Place
+// places reads the list of places of a cause or remedy, and what the car is called
+// where it is the only one.
+func places(o *object) (out []Place, where string) {
 	for _, it := range o.list("places", true) {
 		i, ok := o.r.name(it.node, it.path, "place", Places)
 		if !ok {
@@ -84,7 +84,11 @@ func places(o *object) []Place {
 		}
 		out = append(out, Place(Places[i]))
 	}
-	return out
+	where = o.textOr("where")
+	if where != "" && !slices.Equal(out, []Place{"car"}) && o.r.noted == nil {
+		o.r.fail(o.get("where"), o.at("where"), "other places than the car have names of their own", "leave where out, or write places: [car]")
+	}
+	return out, where
 }
 
 // changes reads what is done to the condition: under set, add, scale, at_least,

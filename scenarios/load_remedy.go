@@ -25,7 +25,7 @@ func (b *builder) remedy(src *source) {
 	if i := o.name("part", "part", parts); i >= 0 {
 		m.Part = parts[i]
 	}
-	m.Places = places(o)
+	m.Places, m.Where = places(o)
 	m.Minutes = o.number("work_min", "min", 0, 600)
 	m.PartsCost = o.number("parts_min", "min", 0, 600)
 	if i := o.name("who", "person", Whos); i >= 0 {

@@ -111,6 +111,7 @@ type Cause struct {
 	ID, Name, Explain string
 	Group             string
 	Places            []Place
+	Where             string // what the car as its place is called, such as "washer bottle"; empty: whole car
 	Severities        []Severity
 	Prior             float64    // weight, shared equally by places, by weight by severities
 	Healthy           bool       // "nothing wrong": a false alarm when called otherwise
@@ -178,6 +179,7 @@ const (
 type Remedy struct {
 	ID, Name, Part string
 	Places         []Place
+	Where          string  // as of a [Cause]
 	Minutes        float64 // [min]
 	PartsCost      float64 // [min] the parts' price in minutes' worth
 	Who            string  // one of [Whos]

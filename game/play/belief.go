@@ -156,7 +156,7 @@ func (s *Session) said() string {
 	var parts []string
 	parts = append(parts, s.words.Say("says."+sureness(top.counters), "cause", cause, "place", place, "counters", top.counters))
 	at, there := s.topPlace()
-	if there > top.counters {
+	if there > top.counters && at != wholeCar {
 		parts = append(parts, s.words.Say("says.place", "counters", there, "place", s.sayPlace(at)))
 	}
 	if placed < Counters {
@@ -203,6 +203,10 @@ func (s *Session) sure() float64 {
 	return 0
 }
 
+// wholeCar is where vessels are too, each of them under a name of its own: what
+// they hold together is at no place.
+const wholeCar = "car"
+
 // topPlace is the wheel or place that holds most counters.
 func (s *Session) topPlace() (string, int) {
 	best, most := "", 0
@@ -232,9 +236,17 @@ func (s *Session) sayRow(id string) (cause, place string) {
 	}
 	c, at, _ := strings.Cut(id, "@")
 	if k := s.desk.lib.Cause(c); k != nil {
-		return k.Name, s.sayPlace(at)
+		return k.Name, s.sayWhere(k.Where, at)
 	}
 	return c, s.sayPlace(at)
+}
+
+// sayWhere names a place, the car as a cause or a remedy calls it.
+func (s *Session) sayWhere(where, at string) string {
+	if where != "" {
+		return where
+	}
+	return s.sayPlace(at)
 }
 
 // sayPlace names "front_left" or "front_left.upper_pin".

@@ -193,7 +193,7 @@ func (b *Bench) choices(v *BenchView) {
 			cv := CauseView{ID: c.ID, Name: c.Name, Explain: explain(b.lib, b.words, c)}
 			for _, p := range c.Places {
 				id := rowID(c, p)
-				cv.Places = append(cv.Places, Action{Label: s.sayPlace(string(p)), Act: Act{Do: Put, What: id}, Enabled: true, Chosen: b.cause == id})
+				cv.Places = append(cv.Places, Action{Label: s.sayWhere(c.Where, string(p)), Act: Act{Do: Put, What: id}, Enabled: true, Chosen: b.cause == id})
 			}
 			gv.Causes = append(gv.Causes, cv)
 		}

@@ -23,7 +23,7 @@ func (s *Session) sayChoice(id string) string {
 	for _, id := range append(parts[1:], "") {
 		one := s.say("short." + parts[0])
 		if r, at, ok := s.desk.findRemedy(id); ok {
-			one = s.words.Say("play.at", "what", r.Name, "place", s.sayPlace(string(at)))
+			one = s.words.Say("play.at", "what", r.Name, "place", s.sayWhere(r.Where, string(at)))
 		}
 		said = append(said, one)
 	}

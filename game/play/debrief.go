@@ -78,7 +78,11 @@ func (s *Session) truth() string {
 	}
 	var said []string
 	for _, f := range s.job.Faults {
-		said = append(said, s.words.Say("debrief.true_fault", "cause", f.Cause.Name, "place", s.sayPlace(string(f.Place)), "km", grouped(f.SinceKm)))
+		id := "debrief.true_fault"
+		if f.SinceKm == 0 {
+			id = "debrief.true_now"
+		}
+		said = append(said, s.words.Say(id, "cause", f.Cause.Name, "place", s.sayWhere(f.Cause.Where, string(f.Place)), "km", grouped(f.SinceKm)))
 	}
 	return Joined(s.words, said)
 }

@@ -36,7 +36,7 @@ func (s *Session) faults(found *scoring.Outlook) ([]FaultView, error) {
 		if err != nil {
 			return nil, err
 		}
-		f.Cause = x.Cause.Name
+		f.Cause, f.Place = x.Cause.Name, s.sayWhere(x.Cause.Where, string(x.Place))
 		if err := s.vesselOf(&f, &x); err != nil {
 			return nil, err
 		}

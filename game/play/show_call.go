@@ -25,7 +25,7 @@ func (s *Session) call() *CallView {
 			cv := CauseView{ID: k.ID, Name: k.Name, Explain: explain(s.desk.lib, s.words, k)}
 			for _, p := range k.Places {
 				id := rowID(k, p)
-				a := s.act("", s.sayPlace(string(p)), Act{Do: Row, What: id})
+				a := s.act("", s.sayWhere(k.Where, string(p)), Act{Do: Row, What: id})
 				a.Chosen = s.row(id) != nil
 				cv.Places = append(cv.Places, a)
 			}
@@ -78,7 +78,7 @@ func (s *Session) partView(id, name string) PartView {
 		choice := RemedyChoice{ID: r.ID, Name: r.Name, Who: s.sayWho(r), Minutes: r.Minutes, Caution: strings.Join(r.Cautions, " ")}
 		for _, p := range r.Places {
 			what := r.ID + "@" + string(p)
-			a := s.act("", s.sayPlace(string(p)), Act{Do: Remedy, What: what})
+			a := s.act("", s.sayWhere(r.Where, string(p)), Act{Do: Remedy, What: what})
 			a.Minutes = r.Minutes
 			for _, c := range s.chosen {
 				a.Chosen = a.Chosen || c == what
@@ -103,7 +103,7 @@ func (s *Session) remedyViews() []RemedyView {
 	var list []RemedyView
 	for _, c := range s.chosen {
 		r, at, _ := s.desk.findRemedy(c)
-		list = append(list, RemedyView{ID: c, Name: r.Name, Place: s.sayPlace(string(at)), Who: s.sayWho(r),
+		list = append(list, RemedyView{ID: c, Name: r.Name, Place: s.sayWhere(r.Where, string(at)), Who: s.sayWho(r),
 			Caution: strings.Join(r.Cautions, " "), Minutes: r.Minutes, Drop: s.act("", s.say("act.unremedy"), Act{Do: DropRem, What: c})})
 	}
 	return list

@@ -56,11 +56,11 @@ func TestDebriefPictures(t *testing.T) {
 // not in the brake reservoir.
 func TestDebriefVesselPictures(t *testing.T) {
 	for vessel, x := range map[string]struct {
-		cause string
-		level [2]float64
-	}{"oil": {"Engine oil low", [2]float64{1, -0.2}}, "washer": {"Washer bottle empty", [2]float64{1, 0.02}}} {
+		cause, place string
+		level        [2]float64
+	}{"oil": {"Engine oil low", "engine", [2]float64{1, -0.2}}, "washer": {"Washer bottle empty", "washer bottle", [2]float64{1, 0.02}}} {
 		a, s, g := shownDebrief(t, played, false)
-		g.view.Debrief.Faults = []play.FaultView{{Kind: "fluid", Wheel: "front_left", Cause: x.cause, Place: "whole car", Vessel: vessel, Level: x.level,
+		g.view.Debrief.Faults = []play.FaultView{{Kind: "fluid", Wheel: "front_left", Cause: x.cause, Place: x.place, Vessel: vessel, Level: x.level,
 			Labels: []play.FaultLabel{{Part: "level", Text: words(t).Say("fault."+vessel, "now", s.num(100*x.level[1], 0), "sound", s.num(100*x.level[0], 0))}}}}
 		s.job.refresh()
 		img, _ := a.Draw()
@@ -71,9 +71,9 @@ func TestDebriefVesselPictures(t *testing.T) {
 // TestDebriefOrganPictures: what is wrong between foot and pipes is headed by its
 // name and drawn, not the brake reservoir.
 func TestDebriefOrganPictures(t *testing.T) {
-	for organ, cause := range map[string]string{"booster": "Booster without vacuum", "master_cylinder": "Master cylinder cup passing", "lamp": "Brake lamp dead"} {
+	for organ, x := range map[string][2]string{"booster": {"Booster without vacuum", "booster"}, "master_cylinder": {"Master cylinder cup passing", "primary circuit"}, "lamp": {"Brake lamp dead", "dashboard"}} {
 		a, s, g := shownDebrief(t, played, false)
-		g.view.Debrief.Faults = []play.FaultView{{Kind: "fluid", Wheel: "front_left", Cause: cause, Place: "whole car", Organ: organ, Level: [2]float64{0.8, 0.8}}}
+		g.view.Debrief.Faults = []play.FaultView{{Kind: "fluid", Wheel: "front_left", Cause: x[0], Place: x[1], Organ: organ, Level: [2]float64{0.8, 0.8}}}
 		s.job.refresh()
 		img, _ := a.Draw()
 		drawtest.Golden(t, "debrief-"+organ, img)
