@@ -186,7 +186,7 @@ func (s *Session) showInspecting(v *View) {
 	for _, f := range s.job.Facts {
 		v.add(Node{ID: "fact_" + f.ID, Role: "text", Name: s.say("view.fact"), Value: f.Text})
 	}
-	if s.place == string(inspect.Bonnet) {
+	if s.place == string(inspect.Bonnet) || s.place == "ground" { // where one comes to it, and where it tells
 		v.add(Node{ID: "fact_stands", Role: "text", Name: s.say("view.stands"), Value: s.sayStand()})
 	}
 	places := Node{ID: "places", Role: "choice", Name: s.say("view.places"), Value: s.words.Say("view.you_are", "place", v.Title.Place)}
@@ -197,6 +197,16 @@ func (s *Session) showInspecting(v *View) {
 	}
 	v.add(places)
 	v.add(s.setupNode())
+	checks, cautions := s.checkNodes()
+	for _, w := range s.worksHere() {
+		for _, id := range w.Cautions {
+			cautions = stands(cautions, id, "")
+		}
+	}
+	for _, c := range cautions { // read before what they are about
+		c.Role, c.Name = "caution", s.say(c.ID)
+		v.add(c)
+	}
 	works := Node{ID: "prepare", Role: "choice", Name: s.say("view.prepare")}
 	for i, w := range s.worksHere() {
 		a := s.act(key(workKeys, i), s.say("prep."+w.ID), Act{Do: Prepare, What: w.String()})
@@ -206,17 +216,7 @@ func (s *Session) showInspecting(v *View) {
 	if len(works.Actions) > 0 {
 		v.add(works)
 	}
-	checks, cautions := s.checkNodes()
 	v.add(checks...)
-	for _, w := range s.worksHere() {
-		for _, id := range w.Cautions {
-			cautions = stands(cautions, id, "")
-		}
-	}
-	for _, c := range cautions {
-		c.Role, c.Name = "caution", s.say(c.ID)
-		v.add(c)
-	}
 	s.noteNodes(v)
 	v.add(Node{ID: "to_call", Role: "key", Name: s.say("view.call"), Actions: []Action{s.act("C", s.say("act.call"), Act{Do: OpenCall})}})
 }

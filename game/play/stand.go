@@ -46,7 +46,11 @@ func (s *Session) sayStand() string {
 		}
 		return s.say("stand." + not)
 	}
-	return Joined(s.words, []string{id("engine_cold", "cold", "hot"), id("run_back", "at_rest", "just_ran"), id("roll_level", "flat", "yard")})
+	how := []string{id("engine_cold", "cold", "hot"), id("run_back", "at_rest", "just_ran"), id("roll_level", "flat", "yard")}
+	if s.job.Driven.Stood && s.ran == 0 {
+		how = append([]string{s.say("stand.overnight")}, how...)
+	}
+	return Joined(s.words, how)
 }
 
 // sayAmiss tells of the learner's own readings that were made in spite of what

@@ -2,6 +2,7 @@ package play_test
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -243,6 +244,43 @@ func TestVesselsLieOnEveryCar(t *testing.T) {
 		}
 		if full := shows("oil_level"); math.Abs(full-100) > 5 {
 			t.Errorf("%s: a full sump reads %.1f %%", car.ID, full)
+		}
+	}
+}
+
+// TestHowItStandsIsToldBefore: whoever comes to a car is told how it stands, and the
+// cautions of what can be made ready there, before they can do anything; that it
+// stood overnight is said until its engine has run.
+func TestHowItStandsIsToldBefore(t *testing.T) {
+	at := func(v *play.View, id string) int {
+		return slices.IndexFunc(v.Nodes, func(n play.Node) bool { return n.ID == id })
+	}
+	for job, want := range map[string]string{"warm_wheel": "the yard falls", "before_the_alps": "stood here overnight"} {
+		s, err := desk(t).Open(job, 1)
+		if err != nil {
+			t.Fatal(err)
+		}
+		v := s.View()
+		stands, works := at(v, "fact_stands"), at(v, "prepare")
+		if stands < 0 || stands > works || !strings.Contains(v.Nodes[stands].Value, want) {
+			t.Errorf("%s: on the ground how it stands is node %d, works are node %d; want %q in it", job, stands, works, want)
+		}
+		for _, id := range []string{"caution.chock_rear", "caution.chock_front", "caution.level_ground"} {
+			if i := at(v, id); i < 0 || i > works {
+				t.Errorf("%s: %s is node %d, works are node %d", job, id, i, works)
+			}
+		}
+		if job == "warm_wheel" {
+			continue
+		}
+		for _, a := range []play.Act{{Do: play.Go, What: "seat"}, {Do: play.Check, What: "pedal_travel"}, {Do: play.Skip}, {Do: play.Go, What: "bonnet"}} {
+			if err := s.Do(a); err != nil {
+				t.Fatal(err)
+			}
+		}
+		v = s.View()
+		if i := at(v, "fact_stands"); i < 0 || strings.Contains(v.Nodes[i].Value, want) {
+			t.Errorf("%s: after its engine ran it stands %q", job, v.Nodes[i].Value)
 		}
 	}
 }
