@@ -93,6 +93,7 @@ func (s *call) layCatalogue() {
 			s.places.items = append(s.places.items, menuItem{widget.Key{Label: a.Label, Off: !a.Enabled, Chosen: a.Chosen}, func() { s.openRow(a) }})
 		}
 	}
+	number(s.places.items)
 	const wide, low = 560.0, catalogueEnd - 3
 	s.places.cols = columns(s.places.items, wide, 6, s.app.Touch)
 	h := float64(max(1, min(3, (len(s.places.items)+s.places.cols-1)/s.places.cols))) * (s.high(28) + menuGap)

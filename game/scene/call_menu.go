@@ -81,7 +81,21 @@ func columns(items []menuItem, width float64, most int, touch bool) int {
 		long = max(long, n)
 	}
 	// A letter of a key, shrunk to its smallest, is 6.1 wide on the mean.
-	return max(1, min(most, int(width/(6.1*float64(long)+20))))
+	pitch := 6.1*float64(long) + 20
+	if len(items) > 0 && items[0].Letter != "" {
+		pitch += letterRoom
+	}
+	return max(1, min(most, int(width/pitch)))
+}
+
+// letterRoom is what the letter of a key takes from its label [unit].
+const letterRoom = 25.0
+
+// number letters the first nine of these with the figures that press them.
+func number(items []menuItem) {
+	for i := range items[:min(9, len(items))] {
+		items[i].Letter = strconv.Itoa(i + 1)
+	}
 }
 
 func (m *menu) shown() (from, to int) {
@@ -126,6 +140,9 @@ var smallKey = draw.KeyText.At(13)
 // it in two lines; nil: it stays on the key.
 func (m *menu) twoLines(c *draw.Canvas, k *widget.Key) []string {
 	room := k.Rect.W - 16
+	if k.Letter != "" {
+		room -= letterRoom
+	}
 	if m.paint != nil || k.Rect.H < 40 || k.Value != "" || c.Measure(smallKey, k.Label) <= room {
 		return nil
 	}
@@ -184,7 +201,7 @@ func (m *menu) handle(e widget.Event) (do func(), took bool) {
 	case widget.KeyDown:
 		from, to := m.shown()
 		for i := from; i < to; i++ {
-			if k := &m.items[i]; k.Letter != "" && k.Letter == e.Key && !k.Off {
+			if k := &m.items[i]; k.Letter != "" && k.Letter == e.Key && (!k.Off || m.why != nil) {
 				m.sel = i
 				return m.press(), true
 			}

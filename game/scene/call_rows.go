@@ -246,8 +246,11 @@ func (s *call) drawFoot(c *draw.Canvas) {
 	c.Text(draw.Pt{X: x, Y: 586}, draw.LabelText, th.Ink, placed)
 	x += c.Measure(draw.LabelText, placed) + 16
 	help := s.word("call.rod_help")
-	if v.Sealed {
+	switch {
+	case v.Sealed:
 		help = s.word("call.sealed_help")
+	case s.picking:
+		help = s.word("call.pick_help")
 	}
 	c.Text(draw.Pt{X: x, Y: 586}, draw.SmallText, th.Ink, fit(c, s.lettering, help, draw.SmallText, 786-x))
 	c.Text(draw.Pt{X: 29, Y: 606}, noteStyle, th.Ink, lines[0])

@@ -109,3 +109,23 @@ func TestOpenCountersAreAskedAbout(t *testing.T) {
 		h.want(n, append(open, play.Act{Do: play.Seal})...)
 	})
 }
+
+// TestPlaceByItsFigure: the figure on a place opens its row; on a dashed one it says
+// why not, as a press there does.
+func TestPlaceByItsFigure(t *testing.T) {
+	a, j := demoCall(t, false, false, false)
+	h := &hand{t, a, j, j.game.(*play.Session), "keys"}
+	n := len(h.session.Acts())
+	for range 2 {
+		h.pressKey("pick")
+		h.choose("groups", labelled("Guide pins"))
+		h.choose("causes", labelled("Both guide pins seized"))
+		a.Draw()
+		keys(a, "2")
+		sameAsWhole(t, a, "2")
+	}
+	h.want(n, play.Act{Do: play.Row, What: "pins_seized@front_right"})
+	if want := a.words.Say("no.row_is_open"); j.view.Notice != want {
+		t.Errorf("the figure of an open row says %q, want %q", j.view.Notice, want)
+	}
+}
