@@ -46,11 +46,13 @@ func (e *DrawError) Error() string {
 	return fmt.Sprintf("no car can be drawn from number %d: %s", e.Seed, e.Reasons[len(e.Reasons)-1])
 }
 
+// DrawnMinutes is what is allowed for every drawn car [min], whatever its owner
+// tells: to be sure of a sound one takes that, and allowed minutes must tell nothing.
+const DrawnMinutes = 150
+
 const (
 	drawTries  = 12        // cars that are thrown away before a seed is given up
 	drawnName  = "unseen_" // how the ids of drawn jobs begin
-	drawnMin   = 90        // [min] allowed where the owner noticed something
-	drawnWhole = 150       // [min] where the whole car is to be looked over: to be sure of a sound one takes that
 	soundLeast = 3.0       // [mm] of lining below which a car is not called sound; common practice, no source
 	mostTold   = 3         // things an owner tells at most
 	clockLeast = 18000.0   // [km] assumed, as is the greatest
@@ -169,11 +171,8 @@ func (l *Library) one(w Wish, rng *rand.Rand) (j *Job, why string) {
 		return nil, "the car cannot be driven: " + err.Error()
 	}
 	j.Claims = told(&im, w.Ease, rng)
-	// What is allowed hangs on what is told, never on the truth. Who noticed nothing
-	// leaves the car overnight.
-	if j.Minutes = drawnMin; j.Claims[0].ID == "none" {
-		j.Minutes, j.Driven.Stood = drawnWhole, true
-	}
+	j.Minutes = DrawnMinutes
+	j.Driven.Stood = j.Claims[0].ID == "none" // who noticed nothing leaves the car overnight
 	j.Complaint = l.owners.complain(j.Claims, rng)
 	j.Title = pick(l.owners.titles[j.Claims[0].ID], rng)
 	j.verified = func() error { return nil } // its claims were computed

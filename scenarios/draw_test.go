@@ -186,7 +186,7 @@ func TestMinutesTellNothing(t *testing.T) {
 			continue
 		}
 		none := j.Claims[0].ID == "none"
-		if want := map[bool]float64{true: drawnWhole, false: drawnMin}[none]; j.Minutes != want || j.Driven.Stood != none {
+		if j.Minutes != DrawnMinutes || j.Driven.Stood != none {
 			t.Errorf("seed %d: %g min, stood %t, of a car with %d faults whose owner tells %v", seed, j.Minutes, j.Driven.Stood, len(j.Faults), j.Claims)
 		}
 		seen[map[bool]int{true: 1}[none]]++
