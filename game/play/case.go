@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"sync"
 
@@ -65,16 +66,17 @@ func (d *Desk) newCase(job *scenarios.Job, told scenarios.Driven, t *table) (*Ca
 // and severity by the catalogue's weights, the rest from what is believed of such
 // a car, between the points that the table was made from. Its owner tells of it as
 // those of drawn cars do, and its table is the job's with these words heard instead:
-// the job's should be filled, and its owner must have told something. group asks for
-// a cause of one group; empty: of any. An error says that no such car can be.
-func (d *Desk) Fresh(job *scenarios.Job, id, group string, r *rand.Rand) (*Case, error) {
+// the job's should be filled, and its owner must have told something. It allows what
+// drawn cars do. causes are those of which it is to have one; none: any. An error says
+// that no such car can be.
+func (d *Desk) Fresh(job *scenarios.Job, id string, causes []string, r *rand.Rand) (*Case, error) {
 	t, err := d.table(job)
 	if err != nil {
 		return nil, err
 	}
 	hyps := t.Problem().Hypotheses
 	of := func(h *evidence.Hypothesis) bool {
-		return group == "" || d.lib.Cause(h.Cause).Group == group || h.Also.Row != "" && d.lib.Cause(h.Also.Cause).Group == group
+		return len(causes) == 0 || slices.Contains(causes, h.Cause) || h.Also.Row != "" && slices.Contains(causes, h.Also.Cause)
 	}
 	at, left := -1, 0.0
 	for i := range hyps {
@@ -93,7 +95,7 @@ func (d *Desk) Fresh(job *scenarios.Job, id, group string, r *rand.Rand) (*Case,
 		left -= hyps[i].Prior
 	}
 	if at < 0 {
-		return nil, fmt.Errorf("no cause is of the group %q", short(group))
+		return nil, fmt.Errorf("no car can be made up that has one of %s", short(strings.Join(causes, ", ")))
 	}
 	b := make([]float64, len(t.Problem().Background))
 	for i := range b {
@@ -119,6 +121,7 @@ func (d *Desk) Fresh(job *scenarios.Job, id, group string, r *rand.Rand) (*Case,
 		return nil, fmt.Errorf("job %s: %w", fresh.ID, err)
 	}
 	fresh.Claims = im.Tells(scenarios.Fair, r)
+	fresh.Minutes = scenarios.DrawnMinutes
 	c.s.table = t.retold(fresh.Claims)
 	return c, nil
 }

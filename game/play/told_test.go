@@ -44,7 +44,7 @@ func TestToldCalibrated(t *testing.T) {
 	var gain []float64
 	prior := c.Table().PriorRows()
 	for range *toldCars {
-		f, err := d.Fresh(job, "x", "", luck)
+		f, err := d.Fresh(job, "x", nil, luck)
 		if err != nil {
 			continue // no such car
 		}

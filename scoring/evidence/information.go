@@ -266,14 +266,22 @@ type Worth struct {
 // All judges every check of the problem, in its order, by what it would tell
 // about cause × place.
 func (p *Posterior) All() []Worth {
+	checks := make([]int, len(p.t.checks))
+	for c := range checks {
+		checks[c] = c
+	}
+	return p.Worths(checks)
+}
+
+// Worths is [Posterior.All] of some checks, by their index in the problem.
+func (p *Posterior) Worths(checks []int) []Worth {
 	s := p.scout(p.t.classOf)
-	all := make([]Worth, 0, len(p.t.checks))
-	for c, inst := range p.t.problem.Checks {
-		w := Worth{Check: inst}
+	all := make([]Worth, len(checks))
+	for i, c := range checks {
+		all[i].Check = p.t.problem.Checks[c]
 		if s.forecast(c) {
-			w.Bits = s.bits()
+			all[i].Bits = s.bits()
 		}
-		all = append(all, w)
 	}
 	return all
 }

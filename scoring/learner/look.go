@@ -8,8 +8,13 @@ import (
 	"evenwear/scoring/evidence"
 )
 
-// surely is the belief [1] in a row at which looking on is given up.
-const surely = 0.95
+// The belief [1] in a row at which looking on is given up: the model inspector's, and
+// that of those who have minutes left. Of people who stopped at the former one in
+// twenty would be sure of what is not so, which is luck and no lack of skill.
+const (
+	surely = 0.95
+	beyond = 0.99
+)
 
 // odd is how many times as likely a row must have become by one reading for a
 // jumper to jump.
@@ -32,10 +37,10 @@ func (l *Learner) Next(p *evidence.Posterior, t *evidence.Table, prices *evidenc
 		}
 		return next(p, prices, left)
 	case Reasoner, Inspector:
-		if inst, ok := c.own(left, l.Holds, luck); ok {
+		if inst, ok := c.own(p, left, l.Holds); ok {
 			return inst, true
 		}
-		if p.Top().P > surely {
+		if p.Top().P > map[Kind]float64{Inspector: surely, Reasoner: beyond}[l.Kind] {
 			return inspect.Instance{}, false
 		}
 		if l.Kind == Reasoner && luck.Float64() >= l.Skill {
@@ -143,9 +148,9 @@ func (c *counter) any(group []int) bool {
 // about; assumed.
 const ownLooks = 3
 
-// own is a check that somebody's idea is about, drawn blindly of those, or what must
-// be made before it.
-func (c *counter) own(left float64, holds string, luck *rand.Rand) (inspect.Instance, bool) {
+// own is a check that somebody's idea is about, the one that tells them most a minute
+// of those, or what must be made before it.
+func (c *counter) own(p *evidence.Posterior, left float64, holds string) (inspect.Instance, bool) {
 	idea, ok := Misconceived(holds)
 	if !ok {
 		return inspect.Instance{}, false
@@ -159,17 +164,22 @@ func (c *counter) own(left float64, holds string, luck *rand.Rand) (inspect.Inst
 	if looks >= ownLooks {
 		return inspect.Instance{}, false
 	}
-	checks, _ := c.fit(left)
+	checks, costs := c.fit(left)
 	var about []int
-	for _, i := range checks {
+	var cost []float64
+	for k, i := range checks {
 		if idea.About(c.problem.Checks[i].Check) {
-			about = append(about, i)
+			about, cost = append(about, i), append(cost, costs[k])
 		}
 	}
 	if len(about) == 0 {
 		return inspect.Instance{}, false
 	}
-	i := about[luck.IntN(len(about))]
+	told := make([]float64, len(about))
+	for k, w := range p.Worths(about) {
+		told[k] = w.Bits
+	}
+	i := about[ByRate(told, cost)[0]]
 	for _, group := range c.prices.Checks[i].After {
 		if c.any(group) {
 			continue
