@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"evenwear/game/play"
+	"evenwear/game/practice"
 	"evenwear/scenarios"
 )
 
@@ -89,9 +90,12 @@ func revision() string {
 func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, error) {
 	a.progress = progress
 	defer a.keep.Close()
-	var groups []string // of the unseen jobs: each in turn, so that they are of all kinds
+	var groups, shown [][]string // of the unseen jobs: each in turn, so that they are of all kinds
 	for all := a.groups(); len(groups) < a.opt.Unseen; {
 		groups = append(groups, all...)
+	}
+	for _, cause := range practice.Confronting(a.lib, a.opt.Shown) {
+		shown = append(shown, []string{cause})
 	}
 	var units []*Unit
 	var cars []string
@@ -103,7 +107,7 @@ func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, erro
 			units = append(units, u)
 			continue
 		}
-		u, err := a.unit(ctx, job, groups[a.opt.Unseen*i/len(a.jobs):a.opt.Unseen*(i+1)/len(a.jobs)], first)
+		u, err := a.unit(ctx, job, share(groups[:a.opt.Unseen], i, len(a.jobs)), share(shown, i, len(a.jobs)), first)
 		if ctx.Err() != nil {
 			return nil, ctx.Err()
 		}
@@ -117,3 +121,6 @@ func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, erro
 	}
 	return a.judge(units), nil
 }
+
+// share is what job i of n has of a list that is shared out evenly.
+func share[T any](list []T, i, n int) []T { return list[len(list)*i/n : len(list)*(i+1)/n] }

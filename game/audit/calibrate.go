@@ -86,7 +86,7 @@ func (r *run) calibrate(ctx context.Context, desk *play.Desk, job *scenarios.Job
 	all := make([][]stated, r.opt.Fresh)
 	ranks := make([]Ranks, r.opt.Fresh)
 	err := r.each(ctx, job.ID, "calibration", r.opt.Fresh, func(i int) error {
-		c, err := r.fresh(desk, job, 1000+i, "")
+		c, err := r.fresh(desk, job, 1000+i, nil)
 		if err != nil {
 			return err
 		}

@@ -79,7 +79,7 @@ func (r *Report) add(what, measured, aim string, v Verdict) {
 // judge makes the table of what was worked out.
 func (a *Audit) judge(units []*Unit) *Report {
 	r := &Report{}
-	var all, unseen []*Played
+	var all, unseen, shown []*Played
 	var proper Proper
 	var bands Bands
 	var ranks Ranks
@@ -95,6 +95,9 @@ func (a *Audit) judge(units []*Unit) *Report {
 		for i := range u.Unseen {
 			all = append(all, &u.Unseen[i])
 			unseen = append(unseen, &u.Unseen[i])
+		}
+		for i := range u.Shown {
+			shown = append(shown, &u.Shown[i])
 		}
 		proper.add(u.Proper)
 		for i := range bands {
@@ -121,7 +124,7 @@ func (a *Audit) judge(units []*Unit) *Report {
 		r.add(fmt.Sprintf("correlation with true skill, all %d jobs", len(all)), fmt.Sprintf("%.3f, of ranks %.3f", c, Spearman(s.totals(-1), skill)), fmt.Sprintf("≥ %.2f", aimSkill), verdict(c >= aimSkill))
 	}
 	a.judgeGuesser(r, unseen)
-	a.judgeNaming(r, unseen)
+	a.judgeNaming(r, shown)
 	judgeBands(r, &bands)
 	judgeRanks(r, &ranks)
 	judgeRegret(r, regrets)
@@ -229,27 +232,30 @@ func (a *Audit) judgeReliability(r *Report, unseen []*Played) {
 	const ten, five = 10, 5
 	k := min(ten, len(unseen))
 	s, skill := a.referenceScores(unseen[:k])
-	alpha, err := s.Alpha()
+	whole, err := s.Alpha()
 	if err != nil {
 		r.add("Cronbach's alpha", err.Error(), fmt.Sprintf("≥ %.2f", aimAlpha), Open)
 		return
 	}
 	lo, hi, _ := s.Interval(0.95)
 	se, _ := s.AlphaError()
-	said := fmt.Sprintf("%.3f, standard error %.3f, 95 %% %.3f to %.3f, of %d learners in %d jobs", alpha, se, lo, hi, len(s), k)
-	v := verdict(alpha >= aimAlpha)
+	said := fmt.Sprintf("%.3f, standard error %.3f, 95 %% %.3f to %.3f, of %d learners in %d jobs", whole, se, lo, hi, len(s), k)
+	v := verdict(whole >= aimAlpha)
 	if k < ten {
-		said += fmt.Sprintf("; ten would have %.3f", SpearmanBrown(alpha, ten/float64(k)))
+		said += fmt.Sprintf("; ten would have %.3f", SpearmanBrown(whole, ten/float64(k)))
 		v = Open
-	} else if alpha < goalAlpha {
-		said += fmt.Sprintf("; the goal needs %.2f times as many jobs", Longer(alpha, goalAlpha))
+	} else if whole < goalAlpha {
+		said += fmt.Sprintf("; the goal needs %.2f times as many jobs", Longer(whole, goalAlpha))
 	}
 	r.add("Cronbach's alpha, ten unseen jobs", said, fmt.Sprintf("≥ %.2f, goal %.2f", aimAlpha, goalAlpha), v)
 	if k >= five {
+		any := SpearmanBrown(whole, five/float64(k))
+		said := fmt.Sprintf("%.3f by Spearman and Brown", any)
 		few, _ := a.referenceScores(unseen[:five])
 		if alpha, err := few.Alpha(); err == nil {
-			r.add("Cronbach's alpha, five", fmt.Sprintf("%.3f", alpha), fmt.Sprintf("≥ %.2f", aimFive), verdict(alpha >= aimFive))
+			said += fmt.Sprintf("; %.3f of the first five", alpha)
 		}
+		r.add("Cronbach's alpha, any five of them", said, fmt.Sprintf("≥ %.2f", aimFive), verdict(any >= aimFive))
 	}
 	learners, jobs, left := s.Components()
 	sum := learners + jobs + left
@@ -263,7 +269,7 @@ func (a *Audit) judgeReliability(r *Report, unseen []*Played) {
 	}
 	r.add("least item-rest correlation", fmt.Sprintf("%.3f, %s", rest[least], unseen[least].Job), "not negative", verdict(rest[least] >= 0))
 	c := Pearson(s.totals(-1), skill)
-	r.add("correlation with true skill, ten unseen jobs", fmt.Sprintf("%.3f, of ranks %.3f", c, Spearman(s.totals(-1), skill)), fmt.Sprintf("≥ %.2f", aimSkill), verdict(c >= aimSkill))
+	r.add("  correlation with true skill, ten unseen jobs", fmt.Sprintf("%.3f, of ranks %.3f; the root of alpha is %.3f", c, Spearman(s.totals(-1), skill), math.Sqrt(max(0, whole))), "", Noted)
 }
 
 // judgeGuesser asks how likely a guesser passes where a reasoner of skill 0.8 passes
@@ -295,9 +301,8 @@ func (a *Audit) judgeGuesser(r *Report, unseen []*Played) {
 	r.add(what, fmt.Sprintf("%.2g: passed from %.1f, guessers %.1f ± %.1f", p, pass, mean, dev), aim, verdict(p < aimGuess))
 }
 
-// judgeNaming asks whose wrong ideas are named from the unseen jobs.
-func (a *Audit) judgeNaming(r *Report, unseen []*Played) {
-	unseen = unseen[:min(10, len(unseen))]
+// judgeNaming asks whose wrong ideas are named from the cars that confront them.
+func (a *Audit) judgeNaming(r *Report, shown []*Played) {
 	var ids []string
 	for i := range learner.Misconceptions {
 		ids = append(ids, learner.Misconceptions[i].ID)
@@ -308,11 +313,11 @@ func (a *Audit) judgeNaming(r *Report, unseen []*Played) {
 		if l.Kind != learner.Reasoner {
 			continue
 		}
-		n := naming(i, ids, unseen)
+		n := naming(i, ids, shown)
 		m := slices.Index(ids, l.Holds)
 		switch {
 		case m >= 0:
-			if !slices.ContainsFunc(unseen, func(p *Played) bool { return slices.Contains(p.Ideas, l.Holds) }) {
+			if !slices.ContainsFunc(shown, func(p *Played) bool { return slices.Contains(p.Ideas, l.Holds) }) {
 				continue // no table of this bank can show it
 			}
 			held[m]++
@@ -326,19 +331,19 @@ func (a *Audit) judgeNaming(r *Report, unseen []*Played) {
 			}
 		}
 	}
-	sumHeld, sumNamed, shown := 0, 0, 0
+	sumHeld, sumNamed, ideas := 0, 0, 0
 	for m := range ids {
 		sumHeld, sumNamed = sumHeld+held[m], sumNamed+named[m]
 		if held[m] > 0 {
-			shown++
+			ideas++
 		}
 	}
 	share := func(n, of int) float64 { return float64(n) / float64(max(1, of)) }
 	v := Open
-	if sumHeld > 0 && len(unseen) == 10 {
+	if sumHeld > 0 && len(shown) == 10 {
 		v = verdict(share(sumNamed, sumHeld) >= aimNamed)
 	}
-	r.add(fmt.Sprintf("misconceptions named, %d of them from %d jobs", shown, len(unseen)),
+	r.add(fmt.Sprintf("misconceptions named, %d of them from %d cars", ideas, len(shown)),
 		fmt.Sprintf("%.1f %% of %d who hold one", 100*share(sumNamed, sumHeld), sumHeld), fmt.Sprintf("≥ %.0f %%", 100*aimNamed), v)
 	v = Open
 	if free > 0 {

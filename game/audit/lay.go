@@ -129,7 +129,7 @@ type Result struct {
 const (
 	cautious = 0.4 // [1] of the cautions are kept without skill, all with all of it
 	dueFew   = 2   // cautions of a job in which no wheel came off
-	dueMany  = 6   // of one in which a wheel did
+	dueMany  = 8   // of one in which a wheel did, as in sessions that were played by hand
 	proofs   = 5   // things to be made sure of after the work
 )
 

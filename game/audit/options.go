@@ -18,6 +18,7 @@ type Options struct {
 	Crude    int // of each kind that does not infer: 200
 	Holders  int // of each misconception: 14, 210 in all
 	Unseen   int // jobs nobody wrote down, over the bank: 10
+	Shown    int // cars that confront misconceptions, over the bank: 10
 	Fresh    int // cars of the calibration, for each job of the bank: 40
 	Draws    int // readings of each pair of causes: 24
 	Small    int // problems small enough to be solved, for each car: 40
@@ -29,7 +30,7 @@ func (o Options) full() Options {
 	for _, d := range []struct {
 		at *int
 		v  int
-	}{{&o.Workers, 1}, {&o.Learners, learner.ReferenceSize}, {&o.Crude, learner.ReferenceSize}, {&o.Holders, 14}, {&o.Unseen, 10}, {&o.Fresh, 40}, {&o.Draws, 24}, {&o.Small, 40}, {&o.Sessions, 9}} {
+	}{{&o.Workers, 1}, {&o.Learners, learner.ReferenceSize}, {&o.Crude, learner.ReferenceSize}, {&o.Holders, 14}, {&o.Unseen, 10}, {&o.Shown, 10}, {&o.Fresh, 40}, {&o.Draws, 24}, {&o.Small, 40}, {&o.Sessions, 9}} {
 		if *d.at == 0 {
 			*d.at = d.v
 		}
@@ -40,7 +41,7 @@ func (o Options) full() Options {
 // verify refuses what cannot be played, in a sentence.
 func (o *Options) verify() error {
 	for name, v := range map[string]int{"workers": o.Workers, "sample": o.Sample, "learners": o.Learners, "crude": o.Crude, "holders": o.Holders,
-		"unseen": o.Unseen, "fresh": o.Fresh, "draws": o.Draws, "small": o.Small, "sessions": o.Sessions} {
+		"unseen": o.Unseen, "shown": o.Shown, "fresh": o.Fresh, "draws": o.Draws, "small": o.Small, "sessions": o.Sessions} {
 		if v < 0 {
 			return fmt.Errorf("audit: %s is %d; wanted 0 or more", name, v)
 		}

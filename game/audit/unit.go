@@ -26,7 +26,8 @@ type Unit struct {
 	Solved Solved   `json:"solved"`
 	Bank   Played   `json:"bank"`
 	Unseen []Played `json:"unseen"`
-	Thrown int      `json:"thrown"` // unseen ones that could not be solved, made up anew
+	Shown  []Played `json:"shown"`  // cars that confront misconceptions, by those who infer
+	Thrown int      `json:"thrown"` // unseen and shown ones that could not be solved, made up anew
 	Proper Proper   `json:"proper"`
 	Bands  Bands    `json:"bands"`
 	Ranks  Ranks    `json:"ranks"`
@@ -118,9 +119,11 @@ func (r *run) each(ctx context.Context, job, step string, n int, do func(i int) 
 	return nil
 }
 
-// unit works one job of the bank out. unseen are the groups of the jobs nobody wrote
-// down that go with it; first tells that it is the first of its car, whose causes are told apart.
-func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen []string, first bool) (*Unit, error) {
+// unit works one job of the bank out. unseen are the causes one of which each of the
+// jobs has that nobody wrote down and that go with it, shown those of the cars that
+// confront misconceptions; first tells that it is the first of its car, whose causes
+// are told apart.
+func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen, shown [][]string, first bool) (*Unit, error) {
 	u := &Unit{Job: job.ID, Car: job.Car.ID}
 	if err := job.Verify(); err != nil { // the owner must not say what the physics deny
 		return nil, err
@@ -147,8 +150,8 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen []string, fir
 		return nil, err
 	}
 	u.Proper = proper(bank, &u.Bank)
-	for n, group := range unseen {
-		fc, thrown, err := r.fair(ctx, desk, job, n, group)
+	for n, causes := range slices.Concat(unseen, shown) {
+		fc, thrown, err := r.fair(ctx, desk, job, n, causes)
 		if err != nil {
 			return nil, err
 		}
@@ -157,9 +160,13 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen []string, fir
 		if err != nil {
 			return nil, err
 		}
-		p, err := r.everybody(ctx, s, true)
+		p, err := r.everybody(ctx, s, n >= len(unseen))
 		if err != nil {
 			return nil, err
+		}
+		if n >= len(unseen) {
+			u.Shown = append(u.Shown, p)
+			continue
 		}
 		u.Unseen = append(u.Unseen, p)
 		u.Proper.add(proper(s, &p))
@@ -187,32 +194,34 @@ func (r *run) stage(ctx context.Context, c *play.Case, other *stage) (*stage, er
 // freshTries is how many cars that cannot be are thrown away for one that can.
 const freshTries = 20
 
-// groups are the groups of the catalogue that have causes, most causes first.
-func (r *run) groups() []string {
-	count := map[string]int{}
-	for _, c := range r.lib.Causes {
-		count[c.Group]++
-	}
-	var all []string
+// groups are the causes of each group of the catalogue that has some, the most first.
+func (r *run) groups() [][]string {
+	var all [][]string
 	for _, g := range r.lib.Groups {
-		if count[g.ID] > 0 {
-			all = append(all, g.ID)
+		var causes []string
+		for _, c := range r.lib.Causes {
+			if c.Group == g.ID {
+				causes = append(causes, c.ID)
+			}
+		}
+		if len(causes) > 0 {
+			all = append(all, causes)
 		}
 	}
-	slices.SortStableFunc(all, func(a, b string) int { return count[b] - count[a] })
+	slices.SortStableFunc(all, func(a, b []string) int { return len(b) - len(a) })
 	return all
 }
 
-// fresh makes up the nth unseen job told of as job is, of a group of causes; empty:
+// fresh makes up the nth unseen job told of as job is, of one of these causes; none:
 // of any.
-func (r *run) fresh(desk *play.Desk, job *scenarios.Job, n int, group string) (*play.Case, error) {
+func (r *run) fresh(desk *play.Desk, job *scenarios.Job, n int, causes []string) (*play.Case, error) {
 	h := fnv.New64a()
 	h.Write([]byte(job.ID))
 	luck := rand.New(rand.NewPCG(r.opt.Seed^0x6a09e667f3bcc908, h.Sum64()+uint64(n)*0x9e3779b97f4a7c15))
 	var err error
 	for range freshTries {
 		var c *play.Case
-		if c, err = desk.Fresh(job, fmt.Sprintf("%s.%d", job.ID, n), group, luck); err == nil {
+		if c, err = desk.Fresh(job, fmt.Sprintf("%s.%d", job.ID, n), causes, luck); err == nil {
 			return c, nil
 		}
 	}
@@ -226,9 +235,9 @@ const fairLooks = 3
 // fair is fresh for a job that can be solved in its minutes, as those of the bank
 // have to be; thrown is how many that cannot were made up before. The last is taken
 // when none can.
-func (r *run) fair(ctx context.Context, desk *play.Desk, job *scenarios.Job, n int, group string) (c *play.Case, thrown int, err error) {
+func (r *run) fair(ctx context.Context, desk *play.Desk, job *scenarios.Job, n int, causes []string) (c *play.Case, thrown int, err error) {
 	for ; thrown < freshTries; thrown++ {
-		if c, err = r.fresh(desk, job, n+thrown*r.opt.Unseen, group); err != nil {
+		if c, err = r.fresh(desk, job, n+thrown*(r.opt.Unseen+r.opt.Shown), causes); err != nil {
 			return nil, thrown, err
 		}
 		memory := c.Table().Remember(c.Prices())
@@ -248,18 +257,18 @@ func (r *run) fair(ctx context.Context, desk *play.Desk, job *scenarios.Job, n i
 	return c, thrown, nil
 }
 
-// everybody lets the crowd play a job. name asks how well ideas explain what the
-// reasoners and those who hold an idea said; else the latter do not play.
+// everybody lets the crowd play a job. name asks how well ideas explain what was
+// said: then those who hold an idea play and the crude do not, else the other way round.
 func (r *run) everybody(ctx context.Context, s *stage, name bool) (Played, error) {
 	n := len(r.crowd.all)
 	p := Played{Job: s.ID(), Totals: make([]float64, n), Results: make([]Result, n), Ideas: s.ideas}
 	said := make([]Explained, n)
 	err := r.each(ctx, s.ID(), "learners", n, func(i int) (err error) {
 		l := &r.crowd.all[i]
-		if !name && l.Holds != "" {
+		if name && l.Kind != learner.Reasoner || !name && l.Holds != "" {
 			return nil
 		}
-		if p.Results[i], err = s.play(ctx, l, r.crowd.index[i]); err != nil || !name || l.Kind != learner.Reasoner {
+		if p.Results[i], err = s.play(ctx, l, r.crowd.index[i]); err != nil || !name {
 			return err
 		}
 		said[i], err = s.explain(&p.Results[i])

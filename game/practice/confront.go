@@ -1,5 +1,11 @@
 package practice
 
+import (
+	"slices"
+
+	"evenwear/scenarios"
+)
+
 // A confrontation is what is done about a misconception.
 type confrontation struct {
 	idea   string
@@ -35,4 +41,41 @@ func confront(idea string) (c confrontation, ok bool) {
 		}
 	}
 	return c, false
+}
+
+// Confronting lists up to n causes of a library whose cars put every misconception to
+// the test: each is the one, not yet listed, that confronts most ideas, where one that
+// was confronted before counts for a quarter, and each time for a quarter of that.
+func Confronting(lib *scenarios.Library, n int) (causes []string) {
+	times := map[string]int{} // confronted so far, by idea
+	for len(causes) < n {
+		best, most := "", 0.0
+		for _, c := range lib.Causes {
+			gain := 0.0
+			for _, idea := range confronted(c.ID) {
+				gain += 1 / float64(int(1)<<(2*times[idea]))
+			}
+			if gain > most && !slices.Contains(causes, c.ID) {
+				best, most = c.ID, gain
+			}
+		}
+		if best == "" {
+			break
+		}
+		for _, idea := range confronted(best) {
+			times[idea]++
+		}
+		causes = append(causes, best)
+	}
+	return causes
+}
+
+// confronted are the misconceptions that cars of a cause show to be wrong.
+func confronted(cause string) (ideas []string) {
+	for _, c := range confrontations {
+		if slices.Contains(c.causes, cause) {
+			ideas = append(ideas, c.idea)
+		}
+	}
+	return ideas
 }

@@ -95,10 +95,13 @@ func wanted(lib *scenarios.Library, history []record.Result, now time.Time) []wi
 		days := now.Sub(cards[0].Met).Hours() / 24
 		turns[1] = []wish{{why: Due, causes: []string{cards[0].Cause}, n: float64(int(days + 0.5))}}
 	}
-	var fresh []string
-	for _, c := range lib.Causes {
-		if !met[c.ID] {
-			fresh = append(fresh, c.ID)
+	// Of what was not met the causes that put misconceptions to the test come first.
+	fresh := slices.DeleteFunc(Confronting(lib, namedFrom), func(id string) bool { return met[id] })
+	if len(fresh) == 0 {
+		for _, c := range lib.Causes {
+			if !met[c.ID] {
+				fresh = append(fresh, c.ID)
+			}
 		}
 	}
 	if len(fresh) > 0 {

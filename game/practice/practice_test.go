@@ -211,3 +211,31 @@ func BenchmarkNext(b *testing.B) {
 		}
 	}
 }
+
+// TestConfronting: ten causes, each once, put every misconception to the test; a
+// library without such causes has none, and who has met none of them meets these first.
+func TestConfronting(t *testing.T) {
+	lib := library(t)
+	causes := Confronting(lib, 10)
+	if len(causes) != 10 {
+		t.Fatalf("%d causes: %v", len(causes), causes)
+	}
+	for i, c := range confrontations {
+		if !slices.ContainsFunc(c.causes, func(id string) bool { return slices.Contains(causes, id) }) {
+			t.Errorf("nothing puts %s to the test in %v", c.idea, causes)
+		}
+		if slices.Contains(causes[i%10+1:], causes[i%10]) {
+			t.Errorf("%s stands twice in %v", causes[i%10], causes)
+		}
+	}
+	none := *lib
+	none.Causes = []*scenarios.Cause{lib.Worn()}
+	if got := Confronting(&none, 10); len(got) != 0 {
+		t.Errorf("a library of sound cars confronts by %v", got)
+	}
+	wishes := wanted(lib, mixed()[1:2], monday)
+	at := slices.IndexFunc(wishes, func(w wish) bool { return w.why == New })
+	if at < 0 || !slices.Equal(wishes[at].causes, causes) {
+		t.Errorf("somebody new to them is to meet %v, want %v", wishes, causes)
+	}
+}
