@@ -14,7 +14,7 @@ func (s *Session) call() *CallView {
 		Work: s.act("G", s.say("act.work"), Act{Do: Work}),
 	}
 	if open := Counters - c.Placed; open > 0 && !s.sealed {
-		c.Ask = s.words.Say("play.ask_seal", "open", open, "of", Counters)
+		c.Ask = s.words.Say("play.ask_seal", "open", open)
 	}
 	for _, g := range s.desk.lib.Groups {
 		gv := GroupView{ID: g.ID, Name: g.Name}
