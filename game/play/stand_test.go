@@ -193,7 +193,7 @@ func TestStoodOvernight(t *testing.T) {
 	if err := s.Do(play.Act{Do: play.Go, What: "bonnet"}); err != nil {
 		t.Fatal(err)
 	}
-	if said := stands(s); said != "engine cold; its oil has run back; on flat ground" {
+	if said := stands(s); said != "it stood here overnight; engine cold; its oil has run back; on flat ground" {
 		t.Errorf("the car stands %q", said)
 	}
 	for _, n := range s.View().Nodes {

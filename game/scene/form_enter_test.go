@@ -2,7 +2,6 @@ package scene
 
 import (
 	"slices"
-	"strings"
 	"testing"
 
 	"evenwear/game/play"
@@ -87,23 +86,23 @@ func TestLastCounterThenEnterSeals(t *testing.T) {
 func TestOpenCountersAreAskedAbout(t *testing.T) {
 	hands(t, false, func(h *hand) {
 		n := len(h.session.Acts())
-		asks := func(open string) {
+		asks := func(open int) {
 			h.t.Helper()
 			h.pressKey(idSeal)
-			if got := h.job.view.Notice; !strings.Contains(got, open+" of your 20 counters") || got != h.job.view.Call.Ask {
-				h.t.Errorf("by %s with %s counters open the seal says %q", h.use, open, got)
+			if got, want := h.job.view.Notice, h.app.words.Say("play.ask_seal", "open", open, "of", play.Counters); got != want {
+				h.t.Errorf("by %s with %d counters open the seal says %q, want %q", h.use, open, got, want)
 			}
 			if lines, _ := h.job.sheet.(*call).note(h.app.sheet); len(lines) > noteMost {
 				h.t.Errorf("the question takes %d lines, there is room for %d", len(lines), noteMost)
 			}
 			sameAsWhole(h.t, h.app, "the question")
 		}
-		asks("20")
+		asks(20)
 		const row = "pins_seized@front_right"
 		open := []play.Act{{Do: play.Row, What: row}, {Do: play.Counter, What: row, N: 19}}
 		acts(h.t, h.job, open...)
 		h.app.Pressables()
-		asks("1")
+		asks(1)
 		h.want(n, open...)
 		h.pressKey(idSeal)
 		h.want(n, append(open, play.Act{Do: play.Seal})...)
