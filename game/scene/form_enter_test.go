@@ -128,3 +128,34 @@ func TestPlaceByItsFigure(t *testing.T) {
 		t.Errorf("the figure of an open row says %q, want %q", j.view.Notice, want)
 	}
 }
+
+// TestEnterOnTheBench: the fields of the bench let Enter through to the key lettered
+// so, which presses; another key in the ring takes both from it.
+func TestEnterOnTheBench(t *testing.T) {
+	a, b, h := heard(t)
+	a.Draw()
+	seen := 0
+	for range 30 {
+		keys(a, "Tab")
+		i := slices.IndexFunc(b.keys, func(k benchKey) bool { return k.id == "again" })
+		if i < 0 {
+			t.Fatal("the bench has no key to press again")
+		}
+		through := b.targets.Focus == idShare || b.targets.Focus == idSlider || b.targets.Focus == "again"
+		if shown := b.keys[i].Letter == "Enter"; shown != through {
+			t.Errorf("with the ring on %s the key to press again shows Enter: %t", b.targets.Focus, shown)
+		}
+		if b.targets.Focus != idShare {
+			continue
+		}
+		seen++
+		n := len(h.acts)
+		keys(a, "Enter")
+		if len(h.acts) == n {
+			t.Error("Enter does nothing in the field of the share")
+		}
+	}
+	if seen == 0 {
+		t.Error("Tab never came to the share")
+	}
+}
