@@ -28,11 +28,12 @@ var mayImport = map[string][]string{
 	"physics/physicstest": {"physics"},
 	"physics/inspect":     {"physics", "physics/exact"},
 	"assets":              {},
-	"scenarios":           {"physics", "physics/exact"},
-	"scoring":             {"physics", "physics/exact", "physics/inspect", "scoring/evidence"},
-	"scoring/evidence":    {"physics", "physics/exact", "physics/inspect"},
-	"scoring/learner":     {"physics/exact", "physics/inspect", "scoring/evidence"},
-	"scoring/record":      {},
+	// scenarios names checks: those whose readings somebody hands over.
+	"scenarios":        {"physics", "physics/exact", "physics/inspect"},
+	"scoring":          {"physics", "physics/exact", "physics/inspect", "scoring/evidence"},
+	"scoring/evidence": {"physics", "physics/exact", "physics/inspect"},
+	"scoring/learner":  {"physics/exact", "physics/inspect", "scoring/evidence"},
+	"scoring/record":   {},
 	// play puts acts and readings into words, so it reads the wording.
 	"game/play":   {"assets", "physics", "physics/exact", "physics/inspect", "scenarios", "scoring", "scoring/evidence", "scoring/record"},
 	"game/draw":   {"assets"},
