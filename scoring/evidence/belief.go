@@ -78,8 +78,11 @@ func (p *Posterior) Top() Belief {
 	return top
 }
 
-// Readings are the readings taken in.
-func (p *Posterior) Readings() []Reading { return p.readings }
+// Readings are the readings taken in, without those that were given.
+func (p *Posterior) Readings() []Reading { return p.readings[p.given:] }
+
+// Given are the readings that somebody else took before.
+func (p *Posterior) Given() []Reading { return p.readings[:p.given:p.given] }
 
 // Missing is the prior mass [1] of hypotheses that the table did not hold; it
 // is left where it was.

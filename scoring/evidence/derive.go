@@ -49,10 +49,22 @@ func (t *Table) Retold(told func(h int, centre *inspect.World) (float64, error))
 	return r
 }
 
+// Handed is t, as far as it is filled and will be, when somebody else has taken these
+// readings before and hands them over: every posterior begins with them. t is the one
+// to be filled.
+func (t *Table) Handed(readings []Reading) *Table {
+	g := t.like(t.problem)
+	g.rows, g.given = t.rows, readings
+	return g
+}
+
+// Given are the readings that every posterior begins with.
+func (t *Table) Given() []Reading { return t.given }
+
 // like is a table about the same without anything computed.
 func (t *Table) like(p *Problem) *Table {
 	return &Table{problem: p, points: t.points, probes: t.probes, order: t.order, checks: t.checks,
-		rows: make([]atomic.Pointer[tableRow], len(t.rows)), names: t.names}
+		rows: make([]atomic.Pointer[tableRow], len(t.rows)), given: t.given, names: t.names}
 }
 
 // Part is a table of some of t's hypotheses with what t holds of them now:

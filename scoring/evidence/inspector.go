@@ -90,7 +90,7 @@ func (p *Posterior) Next(prices *Prices, minutes float64) (inspect.Instance, flo
 		return inspect.Instance{}, 0, false
 	}
 	done, made := prices.begin(), make([]bool, len(p.t.checks))
-	for _, r := range p.readings {
+	for _, r := range p.Readings() { // what was given is nobody's own look: it may be looked at again
 		c := find(p.t.problem.Checks, r.Check)
 		made[c] = true
 		prices.do(c, done)

@@ -29,7 +29,8 @@ type Posterior struct {
 	biasAt   []int
 	fitOf    []int // checks that were repeated: their fit error has a coordinate
 	fitAt    []int
-	readings []Reading
+	readings []Reading // those given first
+	given    int
 	from     []float64 // [nat] by hypothesis: ln of the prior times the chance of what was told
 	began    []float64 // by hypothesis: probability before any reading
 	prob     []float64 // by hypothesis
@@ -45,8 +46,8 @@ type Posterior struct {
 	views   []view // room of a scout
 }
 
-// Posterior begins with the prior over what the table holds now and what the owner
-// told, and takes the readings in their order.
+// Posterior begins with the prior over what the table holds now, what the owner told
+// and what was given, and takes the readings in their order.
 func (t *Table) Posterior(readings []Reading) (*Posterior, error) {
 	n := len(t.rows)
 	p := &Posterior{t: t, rows: make([]*tableRow, n), logL: make([]float64, n), group: make([]int, n), from: make([]float64, n), prob: make([]float64, n)}
@@ -68,6 +69,12 @@ func (t *Table) Posterior(readings []Reading) (*Posterior, error) {
 			p.began[h] = t.problem.Hypotheses[h].Prior // to the last bit
 		}
 	}
+	for _, r := range t.given {
+		if err := p.Add(r); err != nil {
+			return nil, err
+		}
+	}
+	p.given = len(t.given)
 	for _, r := range readings {
 		if err := p.Add(r); err != nil {
 			return nil, err

@@ -21,6 +21,7 @@ type Table struct {
 	order   [][]int // hypotheses by falling prior, kin together
 	checks  []*inspect.Check
 	rows    []atomic.Pointer[tableRow] // by hypothesis; nil while nothing is known
+	given   []Reading                  // that every posterior begins with
 	columns atomic.Pointer[columns]    // of the rows that were judged last
 	first   atomic.Pointer[first]      // what checks tell before any reading
 	filling sync.Mutex                 // one Fill or Ensure at a time

@@ -142,3 +142,46 @@ func TestToldNoNumber(t *testing.T) {
 		t.Errorf("got %v", err)
 	}
 }
+
+// TestHandedOver: readings that somebody else took support what the same would as
+// one's own, whatever is done to the table, but are no look of one's own; what they
+// tell counts, and the model inspector begins from them and pays nothing for them.
+func TestHandedOver(t *testing.T) {
+	toy, inst := toldToy(t, 0.1, 0.6, 0.2)
+	more := toy.add(gauge("second", 1, 2, 1, 0.01), func(h int, b []float64) float64 { return 8 - float64(2*h) + b[0] })
+	table := toy.filled(t)
+	first, second := Reading{inst, 11}, Reading{more, 6}
+	handed := table.Handed([]Reading{first})
+	own, want := probs(t, table, first, second)
+	p, got := probs(t, handed, second)
+	nearly(t, "one handed over, one read", got, want)
+	if r := p.Readings(); len(r) != 1 || r[0] != second || len(p.Given()) != 1 {
+		t.Errorf("own readings %v, given %v", r, p.Given())
+	}
+	if a, b := p.Bits("h1"), own.Bits("h1"); math.Abs(a-b) > 1e-12 {
+		t.Errorf("they tell %g bits, as one's own %g", a, b)
+	}
+	same := func(_ int, _ inspect.Instance, f Fit) Fit { return f }
+	_, bent := probs(t, handed.Bent(same), second)
+	nearly(t, "of a bent table", bent, want)
+	_, untold := probs(t, table.Retold(func(int, *inspect.World) (float64, error) { return 0, nil }), first)
+	_, retold := probs(t, handed.Retold(func(int, *inspect.World) (float64, error) { return 0, nil }))
+	nearly(t, "of a table that nobody told anything", retold, untold)
+	prices := &Prices{Checks: []Price{{Minutes: 5}, {Minutes: 5}}}
+	trail, err := handed.Inspect(t.Context(), prices, 0, func(i inspect.Instance) (int64, error) {
+		t.Errorf("%s is read though no minutes are left", i)
+		return 0, nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, begun := probs(t, table, first)
+	var final []float64
+	for _, b := range trail.Final.Hypotheses() {
+		final = append(final, b.P)
+	}
+	nearly(t, "the model inspector's without a look", final, begun)
+	if trail.Minutes != 0 || trail.Heard.P != trail.Final.Top().P {
+		t.Errorf("it spent %g min and began with %v", trail.Minutes, trail.Heard)
+	}
+}

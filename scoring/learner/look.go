@@ -3,6 +3,7 @@ package learner
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 
 	"evenwear/physics/inspect"
 	"evenwear/scoring/evidence"
@@ -156,7 +157,7 @@ func (c *counter) own(p *evidence.Posterior, left float64, holds string) (inspec
 		return inspect.Instance{}, false
 	}
 	looks := 0
-	for _, r := range c.readings {
+	for _, r := range slices.Concat(p.Given(), c.readings) {
 		if idea.About(r.Check.Check) {
 			looks++
 		}

@@ -69,10 +69,10 @@ func ExplainAll(counters []int, t *evidence.Table, readings []evidence.Reading) 
 	if err != nil {
 		return nil, err
 	}
-	all := []Held{{Explanation: real}}
+	all, read := []Held{{Explanation: real}}, slices.Concat(t.Given(), readings)
 	for i := range Misconceptions {
 		m := &Misconceptions[i]
-		if !slices.ContainsFunc(readings, func(r evidence.Reading) bool { return m.About(r.Check.Check) }) {
+		if !slices.ContainsFunc(read, func(r evidence.Reading) bool { return m.About(r.Check.Check) }) {
 			continue
 		}
 		bent, ok := m.Bend(t)
