@@ -36,6 +36,11 @@ type Wish struct {
 	Causes []string // ids that may be the truth; empty: all
 }
 
+// allows tells that a cause may be the truth.
+func (w *Wish) allows(c *Cause) bool {
+	return (len(w.Causes) == 0 || slices.Contains(w.Causes, c.ID)) && (w.Ease != Noted || len(c.Notes) > 0 && !c.Healthy)
+}
+
 // A DrawError says why no car could be drawn.
 type DrawError struct {
 	Seed    uint64
@@ -109,7 +114,9 @@ func (l *Library) cannot(w Wish) string {
 		return "the library has no owners.yaml, in which owners speak"
 	case len(l.Cars) == 0 || len(l.Causes) == 0:
 		return "the library has no car or no cause"
-	case !slices.Contains(Eases, w.Ease):
+	case w.Ease == Noted && !slices.ContainsFunc(l.Causes, func(c *Cause) bool { return w.allows(c) }):
+		return "no cause that is allowed has notes"
+	case w.Ease != Noted && !slices.Contains(Eases, w.Ease):
 		return fmt.Sprintf("unknown ease %q; known are gentle, fair, hard", clip(string(w.Ease)))
 	case w.Car != "" && l.Car(w.Car) == nil:
 		return fmt.Sprintf("unknown car %q; %s", clip(w.Car), nearestWords(w.Car, carIDs))
@@ -143,10 +150,10 @@ func (l *Library) sketch(w Wish, rng *rand.Rand) (j *Job, sound bool) {
 		j.Car = l.Car(w.Car)
 	}
 	j.Driven = l.drawDriven(w.Ease, rng, j)
-	if len(w.Causes) == 0 && rng.Float64() < l.PairShare {
+	if len(w.Causes) == 0 && w.Ease != Noted && rng.Float64() < l.PairShare {
 		j.Faults = l.drawCouple(j.Driven.PadsKm, rng)
 	} else {
-		cause := l.drawCause(w.Causes, rng)
+		cause := l.drawCause(&w, rng)
 		if f := drawFault(cause, w.Ease, j.Driven.PadsKm, rng); !cause.Healthy || cause.Changes() {
 			j.Faults = []Fault{f}
 		}
@@ -169,6 +176,12 @@ func (l *Library) one(w Wish, rng *rand.Rand) (j *Job, why string) {
 	im, err := look(spec, cond, j.Driven.Duty())
 	if err != nil {
 		return nil, "the car cannot be driven: " + err.Error()
+	}
+	if w.Ease == Noted {
+		if why := l.note(j, rng); why != "" {
+			return nil, why
+		}
+		return j, ""
 	}
 	j.Claims = told(&im, w.Ease, rng)
 	j.Minutes = DrawnMinutes
@@ -203,11 +216,14 @@ func (l *Library) drawDriven(ease Ease, rng *rand.Rand, j *Job) Driven {
 	return d
 }
 
-// drawCause picks a cause by its weight.
-func (l *Library) drawCause(allowed []string, rng *rand.Rand) *Cause {
+// drawCause picks a cause by its weight, those with notes each as often.
+func (l *Library) drawCause(w *Wish, rng *rand.Rand) *Cause {
 	weight := func(c *Cause) float64 {
-		if len(allowed) > 0 && !slices.Contains(allowed, c.ID) {
+		switch {
+		case !w.allows(c):
 			return 0
+		case w.Ease == Noted:
+			return 1
 		}
 		return c.Prior
 	}
@@ -325,7 +341,7 @@ func ParseDrawn(id string) (seed uint64, ease Ease, ok bool) {
 	name, number, ok := strings.Cut(rest, "_")
 	seed, err := strconv.ParseUint(number, 10, 64)
 	ease = Ease(name)
-	if !ok || err != nil || !slices.Contains(Eases, ease) || DrawnID(seed, ease) != id {
+	if !ok || err != nil || !slices.Contains(Eases, ease) && ease != Noted || DrawnID(seed, ease) != id {
 		return 0, "", false
 	}
 	return seed, ease, true

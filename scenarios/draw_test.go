@@ -113,7 +113,7 @@ func TestDrawFollowsTheCatalogue(t *testing.T) {
 	}
 	for seed := range n {
 		rng := rand.New(rand.NewPCG(uint64(seed), 7))
-		count[lib.drawCause(nil, rng).ID]++
+		count[lib.drawCause(&Wish{}, rng).ID]++
 	}
 	for _, c := range lib.Causes {
 		p := c.Prior / total

@@ -3,6 +3,7 @@ package scenarios
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"gopkg.in/yaml.v3"
 
@@ -48,6 +49,15 @@ func (b *builder) cause(src *source) {
 	for i, s := range c.Severities {
 		if slices.IndexFunc(c.Severities, func(t Severity) bool { return t.ID == s.ID }) < i {
 			src.r.fail(o.get("severities").Content[i], fmt.Sprintf("severities[%d].id", i), fmt.Sprintf("%q stands twice", clip(s.ID)), "once")
+		}
+	}
+	for _, it := range o.list("notes", false) {
+		if text, ok := src.r.text(it.node, it.path); ok {
+			if _, err := noted(text, "front_left"); err != nil {
+				what := strings.Replace(err.Error(), noteAt(text, "front_left"), text, 1) // as it stands in the file
+				src.r.fail(it.node, it.path, what, "a check, at a wheel with @"+noteHere+", @"+noteBeside+" or its name")
+			}
+			c.Notes = append(c.Notes, text)
 		}
 	}
 	o.close()

@@ -13,6 +13,8 @@ type Owners struct {
 	says          map[string][]string // by claim, "pull.left", or by its kind where the wheel is filled in, "hotter"
 	facts         map[string][]string // by background, "pads_km"; how the car is driven by degree, "harshness_ratio.low"
 	titles        map[string][]string // by kind of claim
+	notes         []string            // with which somebody's notes are handed over
+	noteTitles    []string
 }
 
 // factKinds is every fact there are sentences for.
@@ -69,6 +71,7 @@ func (b *builder) owners(src *source) {
 	})
 	part("facts", factKinds, w.facts, func(string) []Claim { return nil })
 	part("titles", ClaimIDs(), w.titles, func(kind string) []Claim { return []Claim{{ID: kind}} })
+	w.notes, w.noteTitles = sentences(o, "notes", nil), sentences(o, "note_titles", nil)
 	o.close()
 }
 

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"evenwear/physics"
+	"evenwear/physics/inspect"
 )
 
 // A Library is every car, cause, remedy and job, sorted by id; groups and parts
@@ -116,6 +117,7 @@ type Cause struct {
 	Prior             float64    // weight, shared equally by places, by weight by severities
 	Healthy           bool       // "nothing wrong": a false alarm when called otherwise
 	SinceKm           [2]float64 // [km] likely range of how long it has been there
+	Notes             []string   // checks whose readings are handed over with a car of this cause: see [Noted]
 }
 
 // Changes tells that the cause is a change to a car honestly worn; of those that
@@ -207,10 +209,11 @@ type Job struct {
 	Claims    []Claim
 	Facts     []Fact
 	Driven    Driven
-	Faults    []Fault // none: nothing wrong, honestly worn
-	Minutes   float64 // [min] allowed
-	Aim       float64 // [bits] difficulty aimed at
-	Goal      string  // what a learner should take along
+	Faults    []Fault            // none: nothing wrong, honestly worn
+	Minutes   float64            // [min] allowed
+	Notes     []inspect.Instance // whose readings somebody else took before and hands over
+	Aim       float64            // [bits] difficulty aimed at
+	Goal      string             // what a learner should take along
 	file      string
 	verified  func() error // Verify, computed once
 }

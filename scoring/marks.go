@@ -211,7 +211,10 @@ func (p *Play) reading() Mark {
 		total += off
 		n++
 	}
-	if n == 0 {
+	switch {
+	case n == 0 && p.OnPaper:
+		return Mark{ID: Reading, Weight: 10, Value: 100, Reason: Reason{ID: ReadingOnPaper}}
+	case n == 0:
 		return Mark{ID: Reading, Weight: 10, Reason: Reason{ID: ReadingNone}}
 	}
 	return Mark{ID: Reading, Weight: 10, Value: 100 * sum / float64(n), Reason: Reason{ReadingMean, []Arg{
@@ -249,6 +252,9 @@ func (p *Play) safety() Mark {
 }
 
 func (p *Play) proof() Mark {
+	if p.OnPaper {
+		return Mark{ID: ProofMark, Weight: 5, Value: 100, Reason: Reason{ID: ProofOnPaper}}
+	}
 	done, missing := 0, []string(nil)
 	for _, x := range p.Proof {
 		if x.Done {

@@ -22,6 +22,7 @@ type Play struct {
 	Cautions []Caution
 	Harms    []string // ids of harmful acts done
 	Proof    []Proof
+	OnPaper  bool // only notes of the car were there: nothing could be read, proved or done without care
 
 	Spent, Best float64 // [min] the learner's; the best plan's
 

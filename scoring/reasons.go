@@ -33,12 +33,14 @@ const (
 	ConsistencyUnder = "reason.consistency.under_sure"
 	ReadingMean      = "reason.reading.mean"
 	ReadingNone      = "reason.reading.none"
+	ReadingOnPaper   = "reason.reading.on_paper"
 	SafetyKept       = "reason.safety.kept"
 	SafetyBroken     = "reason.safety.broken"
 	SafetyHarm       = "reason.safety.harm"
 	SafetyBoth       = "reason.safety.both"
 	ProofDone        = "reason.proof.done"
 	ProofMissing     = "reason.proof.missing"
+	ProofOnPaper     = "reason.proof.on_paper"
 	MinutesBest      = "reason.minutes.best"
 	MinutesOver      = "reason.minutes.over"
 	TotalCapped      = "reason.total.unsafe"
@@ -69,12 +71,14 @@ func ReasonIDs() []ReasonSpec {
 		{ConsistencyUnder, []string{"distance", "said_top", "support_top"}},
 		{ReadingMean, []string{"mean", "checks", "worst", "worst_divisions"}},
 		{ReadingNone, nil},
+		{ReadingOnPaper, nil},
 		{SafetyKept, []string{"kept", "due"}},
 		{SafetyBroken, []string{"kept", "due", "missing"}},
 		{SafetyHarm, []string{"kept", "due", "harms", "which"}},
 		{SafetyBoth, []string{"kept", "due", "harms", "which", "missing"}},
 		{ProofDone, []string{"done", "due"}},
 		{ProofMissing, []string{"done", "due", "missing"}},
+		{ProofOnPaper, nil},
 		{MinutesBest, []string{"spent", "best"}},
 		{MinutesOver, []string{"spent", "best"}},
 		{TotalCapped, []string{"cap", "uncapped", "dangers"}},

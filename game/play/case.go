@@ -3,8 +3,6 @@ package play
 import (
 	"context"
 	"fmt"
-	"math/rand/v2"
-	"slices"
 	"strings"
 	"sync"
 
@@ -62,70 +60,6 @@ func (d *Desk) newCase(job *scenarios.Job, told scenarios.Driven, t *table) (*Ca
 	return &Case{s: s, told: told, prices: evidence.InspectPricesOf(t.Problem(), s.arrived()), cures: map[string]*cure{}, truth: make([]answer, len(t.Problem().Checks))}, nil
 }
 
-// Fresh makes up a car that nobody wrote down, told of as job's is: cause, place
-// and severity by the catalogue's weights, the rest from what is believed of such
-// a car, between the points that the table was made from. Its owner tells of it as
-// those of drawn cars do, and its table is the job's with these words heard instead:
-// the job's should be filled, and its owner must have told something. It allows what
-// drawn cars do. causes are those of which it is to have one; none: any. An error says
-// that no such car can be.
-func (d *Desk) Fresh(job *scenarios.Job, id string, causes []string, r *rand.Rand) (*Case, error) {
-	t, err := d.table(job)
-	if err != nil {
-		return nil, err
-	}
-	hyps := t.Problem().Hypotheses
-	of := func(h *evidence.Hypothesis) bool {
-		return len(causes) == 0 || slices.Contains(causes, h.Cause) || h.Also.Row != "" && slices.Contains(causes, h.Also.Cause)
-	}
-	at, left := -1, 0.0
-	for i := range hyps {
-		if of(&hyps[i]) {
-			left += hyps[i].Prior
-		}
-	}
-	left *= r.Float64()
-	for i := range hyps {
-		if !of(&hyps[i]) {
-			continue
-		}
-		if at = i; left < hyps[i].Prior {
-			break
-		}
-		left -= hyps[i].Prior
-	}
-	if at < 0 {
-		return nil, fmt.Errorf("no car can be made up that has one of %s", short(strings.Join(causes, ", ")))
-	}
-	b := make([]float64, len(t.Problem().Background))
-	for i := range b {
-		b[i] = normal(r)
-	}
-	fresh := *job // comes as job's car does
-	fresh.ID, fresh.Driven, fresh.Claims, fresh.Faults = id+"~"+hyps[at].ID, scenarios.Vary(job.Driven, b), nil, nil
-	for i, one := range strings.Split(hyps[at].ID, evidence.And) {
-		row, severity, _ := strings.Cut(one, "#")
-		name, place, _ := strings.Cut(row, "@")
-		cause := d.lib.Cause(name)
-		bad := cause.Severity(severity)
-		if i > 0 || !cause.Healthy || len(bad.Start)+len(bad.End) > 0 {
-			fresh.Faults = append(fresh.Faults, scenarios.Fault{Cause: cause, Place: scenarios.Place(place), Severity: *bad, SinceKm: since(cause, fresh.Driven, b)})
-		}
-	}
-	c, err := d.newCase(&fresh, job.Driven, t)
-	if err != nil {
-		return nil, err
-	}
-	im, err := t.ears.witness.Look(c.s.found.Model, fresh.Driven.Duty())
-	if err != nil {
-		return nil, fmt.Errorf("job %s: %w", fresh.ID, err)
-	}
-	fresh.Claims = im.Tells(scenarios.Fair, r)
-	fresh.Minutes = scenarios.DrawnMinutes
-	c.s.table = t.retold(fresh.Claims)
-	return c, nil
-}
-
 // ID is the job's.
 func (c *Case) ID() string { return c.s.job.ID }
 
@@ -136,10 +70,13 @@ func (c *Case) Minutes() float64 { return c.s.job.Minutes }
 func (c *Case) Table() *evidence.Table { return c.s.table.Table }
 
 // Retold is a table that was made of [Case.Table] of another case of the same car
-// and facts, with this case's owner heard instead.
+// and facts, with this case's owner heard instead and its notes handed over.
 func (c *Case) Retold(t *evidence.Table) *evidence.Table {
-	return t.Retold(c.s.table.ears.told(c.s.job.Claims))
+	return t.Retold(c.s.table.heard(c.s.job.Claims)).Handed(c.s.table.Given())
 }
+
+// OnPaper tells that only notes of the car are there.
+func (c *Case) OnPaper() bool { return c.s.away() }
 
 // Prices are what its checks cost.
 func (c *Case) Prices() *evidence.Prices { return &c.prices }

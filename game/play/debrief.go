@@ -61,7 +61,11 @@ func (s *Session) debrief() *DebriefView {
 		cause, place := s.sayRow(b.ID)
 		return []any{"top", s.words.Say("play.at", "what", cause, "place", place), "percent", whole(100 * b.P)}
 	}
-	d.Trail = append(d.Trail, s.words.Say("debrief.heard", most(o.Best.Heard)...))
+	heard := "debrief.heard"
+	if s.given != nil {
+		heard = "debrief.handed"
+	}
+	d.Trail = append(d.Trail, s.words.Say(heard, most(o.Best.Heard)...))
 	for _, l := range o.Best.Looks {
 		c, _ := inspect.Find(l.Reading.Check.Check)
 		d.Trail = append(d.Trail, s.words.Say("debrief.look", append(most(l.Top), "minutes", fixed(l.Minutes, 1), "check", s.sayCheck(l.Reading.Check),

@@ -33,6 +33,7 @@ type Session struct {
 	tries   map[string]uint64
 	reading *reading // made, not yet written down
 	notes   []note
+	given   []note            // that somebody else took
 	due     []scoring.Caution // cautions that were due, each once, in their order
 	harmful []string          // rules broken with harm, each once
 
@@ -77,6 +78,9 @@ func (d *Desk) Open(jobID string, seed uint64) (*Session, error) {
 		return nil, fmt.Errorf("job %s: %w", job.ID, err)
 	}
 	if s.table, err = d.table(job); err != nil {
+		return nil, fmt.Errorf("job %s: %w", job.ID, err)
+	}
+	if err := s.takeNotes(); err != nil {
 		return nil, fmt.Errorf("job %s: %w", job.ID, err)
 	}
 	return s, nil
@@ -148,6 +152,9 @@ func (s *Session) refuse(a Act) no {
 	}
 	if s.reading != nil && a.Do != Write && a.Do != Skip {
 		return because("no.write_first")
+	}
+	if s.away() && (a.Do == Go || a.Do == Prepare || a.Do == Check) {
+		return because("no.car_away")
 	}
 	switch a.Do {
 	case Go:

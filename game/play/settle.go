@@ -266,6 +266,7 @@ func (s *Session) marked(ctx context.Context, o *outcome) (*scoring.Play, error)
 			p.Readings = append(p.Readings, scoring.Read{Check: n.inst.String(), Divisions: n.check.Meter.Apart(n.written, n.display)})
 		}
 	}
+	p.OnPaper = s.away()
 	p.Proof, err = s.proof(truth)
 	return p, err
 }

@@ -12,7 +12,7 @@ import (
 // View is all a face may show now. It is built anew each time and shares
 // nothing with the session.
 func (s *Session) View() *View {
-	v := &View{Stage: s.stage, Title: s.title(), Complaint: s.job.Complaint, Notice: s.notice, Warns: s.warns}
+	v := &View{Stage: s.stage, Title: s.title(), Complaint: s.job.Complaint, OnPaper: s.away(), Notice: s.notice, Warns: s.warns}
 	v.Plan = s.plan()
 	v.Instrument = s.instrument()
 	v.Notebook = s.notebook()
@@ -186,6 +186,12 @@ func (s *Session) showInspecting(v *View) {
 	for _, f := range s.job.Facts {
 		v.add(Node{ID: "fact_" + f.ID, Role: "text", Name: s.say("view.fact"), Value: f.Text})
 	}
+	s.givenNodes(v)
+	toCall := Node{ID: "to_call", Role: "key", Name: s.say("view.call"), Actions: []Action{s.act("C", s.say("act.call"), Act{Do: OpenCall})}}
+	if s.away() {
+		v.add(toCall)
+		return
+	}
 	if s.place == string(inspect.Bonnet) || s.place == "ground" { // where one comes to it, and where it tells
 		v.add(Node{ID: "fact_stands", Role: "text", Name: s.say("view.stands"), Value: s.sayStand()})
 	}
@@ -218,7 +224,7 @@ func (s *Session) showInspecting(v *View) {
 	}
 	v.add(checks...)
 	s.noteNodes(v)
-	v.add(Node{ID: "to_call", Role: "key", Name: s.say("view.call"), Actions: []Action{s.act("C", s.say("act.call"), Act{Do: OpenCall})}})
+	v.add(toCall)
 }
 
 // worksHere are the preparations of the place where the learner stands.

@@ -17,7 +17,8 @@ import (
 type table struct {
 	key string
 	*evidence.Table
-	ears *ears // nil when nobody told anything
+	ears *ears  // nil when nobody told anything
+	base *table // that is filled for this one; nil: it is its own
 
 	mu     sync.Mutex
 	cancel context.CancelFunc // of the filling that runs, or nil
@@ -49,9 +50,17 @@ func (d *Desk) table(job *scenarios.Job) (*table, error) {
 	return t, nil
 }
 
-// retold is the table when the owner had told something else.
+// retold is the table when the owner had told something else, or nothing.
 func (t *table) retold(claims []scenarios.Claim) *table {
-	return &table{Table: t.Retold(t.ears.told(claims)), ears: t.ears}
+	return &table{Table: t.Retold(t.heard(claims)), ears: t.ears}
+}
+
+// heard weighs what an owner told; who told nothing says nothing of any car.
+func (t *table) heard(claims []scenarios.Claim) func(h int, centre *inspect.World) (float64, error) {
+	if claims == nil {
+		return func(int, *inspect.World) (float64, error) { return 0, nil }
+	}
+	return t.ears.told(claims)
 }
 
 // TableKey tells apart jobs that ask different questions: other cars, other facts
@@ -65,8 +74,17 @@ func TableKey(job *scenarios.Job) string {
 	return key
 }
 
+// handed is the table when somebody hands these readings over.
+func (t *table) handed(given []evidence.Reading) *table {
+	return &table{key: t.key, Table: t.Handed(given), ears: t.ears, base: t}
+}
+
 // fill computes the table in the background, once, on this many goroutines.
 func (t *table) fill(workers int) {
+	if t.base != nil {
+		t.base.fill(workers)
+		return
+	}
 	t.mu.Lock()
 	defer t.mu.Unlock()
 	if t.cancel != nil {
@@ -82,6 +100,10 @@ func (t *table) fill(workers int) {
 
 // pause stops the filling and waits until it has stopped.
 func (t *table) pause() {
+	if t.base != nil {
+		t.base.pause()
+		return
+	}
 	t.mu.Lock()
 	cancel, idle := t.cancel, t.idle
 	t.cancel = nil
@@ -175,5 +197,5 @@ func since(c *scenarios.Cause, d scenarios.Driven, b []float64) float64 {
 // is there.
 func (t *table) await(ctx context.Context, workers int, progress func(evidence.Progress)) error {
 	t.pause()
-	return t.Fill(ctx, workers, progress)
+	return t.Fill(ctx, workers, progress) // of one handed over the same rows
 }

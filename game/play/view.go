@@ -6,6 +6,7 @@ type View struct {
 	Stage     Stage
 	Title     Title  // live facts of the title block
 	Complaint string // the owner's sentence, always in sight
+	OnPaper   bool   // only notes of the car are there
 	Nodes     []Node // all of it in reading order, in words: what the terminal prints
 
 	// What drawings need beyond words. Nil where a stage has none.

@@ -102,7 +102,7 @@ func (s *stations) preparation(c *draw.Canvas) {
 	c.Text(draw.Pt{X: 884, Y: 361}, draw.HeadingText, th.Ink, s.word("stations.preparation"))
 	n := node(s.view, "prepare")
 	if s.view.Instrument == nil && (n == nil || len(n.Actions) == 0) {
-		c.Paragraph(draw.Pt{X: 884, Y: 384}, draw.SentenceText, th.Ink, s.word("stations.no_work"), 366)
+		c.Paragraph(draw.Pt{X: 884, Y: 384}, draw.SentenceText, th.Ink, s.word(s.orOnPaper("stations.no_work", "stations.on_paper_work")), 366)
 	}
 	if v := s.view.Instrument; v != nil {
 		say := s.view.Notice
@@ -124,7 +124,7 @@ func (s *stations) bottom(c *draw.Canvas) {
 		case sorted && open == nil:
 			say = s.word("stations.pick_part")
 		case len(list) == 0 && away == 0:
-			say = s.word("stations.no_checks")
+			say = s.word(s.orOnPaper("stations.no_checks", "stations.on_paper_checks"))
 		case away > 0:
 			say = s.fill("stations.away", "n", s.num(float64(away), 0))
 		}
@@ -182,7 +182,7 @@ func (s *stations) centre(c *draw.Canvas) {
 	c.Text(draw.Pt{X: 274, Y: 84}, draw.HeadingText, th.Ink, s.view.Title.Place)
 	say := s.view.Notice
 	if say == "" {
-		say = s.word("stations.pick")
+		say = s.word(s.orOnPaper("stations.pick", "stations.on_paper"))
 	}
 	lines := len(firstLines(c.Wrap(draw.SentenceText, say, s.newsRoom(586)), 3))
 	end := s.newsTop(lines)

@@ -80,7 +80,7 @@ func (s *stations) notebook(c *draw.Canvas) {
 		s.noteLine(c, p, s.view.Notebook[i], p.top+float64(i-first)*p.pitch)
 	}
 	if len(s.view.Notebook) == 0 {
-		c.Paragraph(draw.Pt{X: 884, Y: 134}, draw.SentenceText, th.Ink, s.word("stations.empty"), 360)
+		c.Paragraph(draw.Pt{X: 884, Y: 134}, draw.SentenceText, th.Ink, s.word(s.orOnPaper("stations.empty", "stations.on_paper_notes")), 360)
 	}
 }
 
@@ -135,4 +135,12 @@ func (s *stations) noteName(n *play.NoteView) string {
 		return say
 	}
 	return n.What
+}
+
+// orOnPaper picks the id of a sentence by whether the car is there or only notes of it.
+func (s *stations) orOnPaper(there, onPaper string) string {
+	if s.view.OnPaper {
+		return onPaper
+	}
+	return there
 }

@@ -89,3 +89,10 @@ func TestStationsPictures(t *testing.T) {
 		})
 	}
 }
+
+// TestStationsOnPaper draws a car of which only notes are there.
+func TestStationsOnPaper(t *testing.T) {
+	a := testApp(t, false)
+	openJob(t, a, scenarios.DrawnID(10001, scenarios.Noted), 3)
+	pictured(t, a, "stations-on-paper")
+}
