@@ -17,6 +17,7 @@ import (
 
 	"evenwear/assets"
 	"evenwear/game/audit"
+	"evenwear/game/practice"
 	"evenwear/scenarios"
 )
 
@@ -57,7 +58,7 @@ func (a *auditCmd) run(ctx context.Context, c *cli, out, told io.Writer) error {
 	if a.Drawn != 0 {
 		return a.draw(ctx, lib, workers, out, told)
 	}
-	audited, err := audit.New(lib, words, names, audit.Options{Seed: a.Seed, Workers: workers, Sample: a.Sample})
+	audited, err := audit.New(lib, words, names, audit.Options{Seed: a.Seed, Workers: workers, Sample: a.Sample, Shown: practice.Confronting(lib, practice.Notes)})
 	if err != nil {
 		return err
 	}

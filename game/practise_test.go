@@ -50,7 +50,7 @@ func TestNextCar(t *testing.T) {
 		if c, notice = next(); (notice != "") != (i == 0) {
 			t.Fatalf("%+v, told %q", c, notice)
 		}
-		if _, ease, _ := scenarios.ParseDrawn(c.Job); ease != scenarios.Fair {
+		if _, ease, _ := scenarios.ParseDrawn(c.Job); ease != scenarios.Noted {
 			t.Errorf("after three debriefs %+v", c)
 		}
 	}

@@ -10,7 +10,6 @@ import (
 	"strings"
 
 	"evenwear/game/play"
-	"evenwear/game/practice"
 	"evenwear/scenarios"
 )
 
@@ -90,12 +89,9 @@ func revision() string {
 func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, error) {
 	a.progress = progress
 	defer a.keep.Close()
-	var groups, shown [][]string // of the unseen jobs: each in turn, so that they are of all kinds
+	var groups [][]string // of the unseen jobs: each in turn, so that they are of all kinds
 	for all := a.groups(); len(groups) < a.opt.Unseen; {
 		groups = append(groups, all...)
-	}
-	for _, cause := range practice.Confronting(a.lib, a.opt.Shown) {
-		shown = append(shown, []string{cause})
 	}
 	var units []*Unit
 	var cars []string
@@ -107,7 +103,7 @@ func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, erro
 			units = append(units, u)
 			continue
 		}
-		u, err := a.unit(ctx, job, share(groups[:a.opt.Unseen], i, len(a.jobs)), share(shown, i, len(a.jobs)), first)
+		u, err := a.unit(ctx, job, share(groups[:a.opt.Unseen], i, len(a.jobs)), share(a.opt.Shown, i, len(a.jobs)), first)
 		if ctx.Err() != nil {
 			return nil, ctx.Err()
 		}

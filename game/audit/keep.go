@@ -8,6 +8,7 @@ import (
 	"hash/crc32"
 	"io/fs"
 	"os"
+	"reflect"
 	"strings"
 )
 
@@ -137,7 +138,7 @@ func (h *heading) differs(want *heading) string {
 		return "cars, causes, remedies or jobs have changed since"
 	case strings.Join(h.Jobs, " ") != strings.Join(want.Jobs, " "):
 		return fmt.Sprintf("it is about the jobs %s", strings.Join(h.Jobs, ", "))
-	case h.Options != want.Options:
+	case !reflect.DeepEqual(h.Options, want.Options):
 		return "its seed or sizes are others"
 	}
 	return ""

@@ -152,7 +152,7 @@ func (s *stage) play(ctx context.Context, l *learner.Learner, number int) (Resul
 	if err != nil {
 		return Result{}, err
 	}
-	p := &scoring.Play{Rows: s.rows, Prior: s.prior, True: s.true}
+	p := &scoring.Play{Rows: s.rows, Prior: s.prior, True: s.true, OnPaper: s.OnPaper()}
 	problem, due := s.Table().Problem(), dueFew
 	var made []inspect.Instance
 	for ctx.Err() == nil {

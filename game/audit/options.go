@@ -13,12 +13,15 @@ type Options struct {
 	Workers int // goroutines; 0 means 1. Results do not hang on it
 	Sample  int // jobs of the bank, drawn by Seed; 0 means all
 
+	// Causes the notes on whose cars put misconceptions to the test, over the bank, which
+	// are named from what is said of these.
+	Shown []string
+
 	// What a sample makes smaller; 0 means the default.
 	Learners int // of the reference population: 200
 	Crude    int // of each kind that does not infer: 200
 	Holders  int // of each misconception: 14, 210 in all
 	Unseen   int // jobs nobody wrote down, over the bank: 10
-	Shown    int // cars that confront misconceptions, over the bank: 10
 	Fresh    int // cars of the calibration, for each job of the bank: 40
 	Draws    int // readings of each pair of causes: 24
 	Small    int // problems small enough to be solved, for each car: 40
@@ -30,7 +33,7 @@ func (o Options) full() Options {
 	for _, d := range []struct {
 		at *int
 		v  int
-	}{{&o.Workers, 1}, {&o.Learners, learner.ReferenceSize}, {&o.Crude, learner.ReferenceSize}, {&o.Holders, 14}, {&o.Unseen, 10}, {&o.Shown, 10}, {&o.Fresh, 40}, {&o.Draws, 24}, {&o.Small, 40}, {&o.Sessions, 9}} {
+	}{{&o.Workers, 1}, {&o.Learners, learner.ReferenceSize}, {&o.Crude, learner.ReferenceSize}, {&o.Holders, 14}, {&o.Unseen, 10}, {&o.Fresh, 40}, {&o.Draws, 24}, {&o.Small, 40}, {&o.Sessions, 9}} {
 		if *d.at == 0 {
 			*d.at = d.v
 		}
@@ -41,7 +44,7 @@ func (o Options) full() Options {
 // verify refuses what cannot be played, in a sentence.
 func (o *Options) verify() error {
 	for name, v := range map[string]int{"workers": o.Workers, "sample": o.Sample, "learners": o.Learners, "crude": o.Crude, "holders": o.Holders,
-		"unseen": o.Unseen, "shown": o.Shown, "fresh": o.Fresh, "draws": o.Draws, "small": o.Small, "sessions": o.Sessions} {
+		"unseen": o.Unseen, "fresh": o.Fresh, "draws": o.Draws, "small": o.Small, "sessions": o.Sessions} {
 		if v < 0 {
 			return fmt.Errorf("audit: %s is %d; wanted 0 or more", name, v)
 		}

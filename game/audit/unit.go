@@ -26,8 +26,8 @@ type Unit struct {
 	Solved Solved   `json:"solved"`
 	Bank   Played   `json:"bank"`
 	Unseen []Played `json:"unseen"`
-	Shown  []Played `json:"shown"`  // cars that confront misconceptions, by those who infer
-	Thrown int      `json:"thrown"` // unseen and shown ones that could not be solved, made up anew
+	Shown  []Played `json:"shown"`  // notes that confront misconceptions, by those who infer
+	Thrown int      `json:"thrown"` // unseen ones that could not be solved, made up anew
 	Proper Proper   `json:"proper"`
 	Bands  Bands    `json:"bands"`
 	Ranks  Ranks    `json:"ranks"`
@@ -120,10 +120,10 @@ func (r *run) each(ctx context.Context, job, step string, n int, do func(i int) 
 }
 
 // unit works one job of the bank out. unseen are the causes one of which each of the
-// jobs has that nobody wrote down and that go with it, shown those of the cars that
-// confront misconceptions; first tells that it is the first of its car, whose causes
+// jobs has that nobody wrote down and that go with it, shown that of each car whose
+// notes confront misconceptions; first tells that it is the first of its car, whose causes
 // are told apart.
-func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen, shown [][]string, first bool) (*Unit, error) {
+func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen [][]string, shown []string, first bool) (*Unit, error) {
 	u := &Unit{Job: job.ID, Car: job.Car.ID}
 	if err := job.Verify(); err != nil { // the owner must not say what the physics deny
 		return nil, err
@@ -150,7 +150,7 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen, shown [][]st
 		return nil, err
 	}
 	u.Proper = proper(bank, &u.Bank)
-	for n, causes := range slices.Concat(unseen, shown) {
+	for n, causes := range unseen {
 		fc, thrown, err := r.fair(ctx, desk, job, n, causes)
 		if err != nil {
 			return nil, err
@@ -160,16 +160,27 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen, shown [][]st
 		if err != nil {
 			return nil, err
 		}
-		p, err := r.everybody(ctx, s, n >= len(unseen))
+		p, err := r.everybody(ctx, s, false)
 		if err != nil {
 			return nil, err
 		}
-		if n >= len(unseen) {
-			u.Shown = append(u.Shown, p)
-			continue
-		}
 		u.Unseen = append(u.Unseen, p)
 		u.Proper.add(proper(s, &p))
+	}
+	for n, cause := range shown {
+		nc, err := r.noted(desk, job, n, cause)
+		if err != nil {
+			return nil, err
+		}
+		s, err := r.stage(ctx, nc, bank)
+		if err != nil {
+			return nil, err
+		}
+		p, err := r.everybody(ctx, s, true)
+		if err != nil {
+			return nil, err
+		}
+		u.Shown = append(u.Shown, p)
 	}
 	if u.Bands, u.Ranks, err = r.calibrate(ctx, desk, job); err != nil {
 		return nil, err
@@ -215,13 +226,27 @@ func (r *run) groups() [][]string {
 // fresh makes up the nth unseen job told of as job is, of one of these causes; none:
 // of any.
 func (r *run) fresh(desk *play.Desk, job *scenarios.Job, n int, causes []string) (*play.Case, error) {
+	luck := r.luckOf(job, 0x6a09e667f3bcc908, n)
+	return r.made(job, func() (*play.Case, error) { return desk.Fresh(job, fmt.Sprintf("%s.%d", job.ID, n), causes, luck) })
+}
+
+// noted makes up the nth car of which only notes are there, told of as job is.
+func (r *run) noted(desk *play.Desk, job *scenarios.Job, n int, cause string) (*play.Case, error) {
+	luck := r.luckOf(job, 0xbb67ae8584caa73b, n)
+	return r.made(job, func() (*play.Case, error) { return desk.Noted(job, fmt.Sprintf("%s.noted%d", job.ID, n), cause, luck) })
+}
+
+// luckOf is that of what is made up as the nth of a kind told of as job is.
+func (r *run) luckOf(job *scenarios.Job, kind uint64, n int) *rand.Rand {
 	h := fnv.New64a()
 	h.Write([]byte(job.ID))
-	luck := rand.New(rand.NewPCG(r.opt.Seed^0x6a09e667f3bcc908, h.Sum64()+uint64(n)*0x9e3779b97f4a7c15))
-	var err error
+	return rand.New(rand.NewPCG(r.opt.Seed^kind, h.Sum64()+uint64(n)*0x9e3779b97f4a7c15))
+}
+
+// made tries until a car can be.
+func (r *run) made(job *scenarios.Job, try func() (*play.Case, error)) (c *play.Case, err error) {
 	for range freshTries {
-		var c *play.Case
-		if c, err = desk.Fresh(job, fmt.Sprintf("%s.%d", job.ID, n), causes, luck); err == nil {
+		if c, err = try(); err == nil {
 			return c, nil
 		}
 	}
@@ -237,7 +262,7 @@ const fairLooks = 3
 // when none can.
 func (r *run) fair(ctx context.Context, desk *play.Desk, job *scenarios.Job, n int, causes []string) (c *play.Case, thrown int, err error) {
 	for ; thrown < freshTries; thrown++ {
-		if c, err = r.fresh(desk, job, n+thrown*(r.opt.Unseen+r.opt.Shown), causes); err != nil {
+		if c, err = r.fresh(desk, job, n+thrown*r.opt.Unseen, causes); err != nil {
 			return nil, thrown, err
 		}
 		memory := c.Table().Remember(c.Prices())
@@ -333,7 +358,7 @@ func (s *stage) explain(r *Result) (Explained, error) {
 	for m, t := range slices.Insert(slices.Clone(s.bent), 0, s.Table()) {
 		if m > 0 {
 			idea, _ := learner.Misconceived(s.ideas[m-1])
-			if !slices.ContainsFunc(r.readings, func(x evidence.Reading) bool { return idea.About(x.Check.Check) }) {
+			if !slices.ContainsFunc(slices.Concat(t.Given(), r.readings), func(x evidence.Reading) bool { return idea.About(x.Check.Check) }) {
 				all = append(all, all[0]) // nothing was read of which it thinks otherwise
 				continue
 			}

@@ -10,9 +10,10 @@ import (
 	"evenwear/scoring/record"
 )
 
-// namedFrom is how many of the last cars a misconception is named from: from so
-// many it is told from slips, and what was mended is forgotten.
-const namedFrom = 10
+// Notes is from how many of the last cars of which only notes were there a
+// misconception is named, and from how many of the others: from so many it is told from
+// slips, and what was mended is forgotten.
+const Notes = 10
 
 // A Naming is a misconception that explains a learner's last cars better than
 // slips do.
@@ -73,12 +74,14 @@ func Ideas(history []record.Result) []record.Figure {
 // explanations are those of the last cars: real[j] by the real table, ideas[m][j]
 // by misconception m of ids, which is the real one's where it was not asked.
 func explanations(history []record.Result) (cars []record.Result, real []learner.Explanation, ids []string, ideas [][]learner.Explanation) {
-	for _, r := range inTime(history) {
-		if asked(r.Ideas) {
+	left := map[bool]int{true: Notes, false: Notes}
+	for _, r := range slices.Backward(inTime(history)) {
+		if on := noted(&r); asked(r.Ideas) && left[on] > 0 {
+			left[on]--
 			cars = append(cars, r)
 		}
 	}
-	cars = cars[max(0, len(cars)-namedFrom):]
+	slices.Reverse(cars)
 	for i := range cars {
 		for _, x := range cars[i].Ideas[1:] {
 			if !slices.Contains(ids, x.ID) {

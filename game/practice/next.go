@@ -18,6 +18,7 @@ const (
 	Paired     = "pair"   // of the two causes mixed up most
 	Due        = "due"    // of a cause that comes back by the schedule
 	New        = "new"    // of a cause not met yet
+	OnPaper    = "notes"  // of which only notes are there: what is said of them shows what readings are taken to prove
 	Any        = "any"    // as cars come
 )
 
@@ -42,6 +43,7 @@ type Choice struct {
 // a wish is causes one of which is to be the truth; none: any.
 type wish struct {
 	why    string
+	ease   scenarios.Ease // empty: as it is the learner's turn
 	causes []string
 	n      float64 // the figure that told so
 	idea   string  // misconception to be confronted
@@ -52,10 +54,11 @@ var ErrNoCar = errors.New("no car is left to draw that was not played here; forg
 
 // Next chooses the next car of a library from what a learner's debriefs came to:
 // their first three are gentle; after that, while they show a misconception, a car
-// that confronts it; else a third of the turns each begins with the pair mixed up
-// most, with what is longest due, and with what was not met yet, and takes the next
-// of these where one has nothing. Causes that the library
-// does not have are passed over. played are ids of jobs that must not come again,
+// that confronts it; else every other one is a car of which only notes are there,
+// until ten of these have put every misconception to the test; of the others a third
+// each begins with the pair mixed up most, with what is longest due, and with what was
+// not met yet, and takes the next of these where one has nothing. Causes that the
+// library does not have are passed over. played are ids of jobs that must not come again,
 // beside those of the history. The same arguments give the same car.
 func Next(lib *scenarios.Library, history []record.Result, played map[string]bool, now time.Time, luck uint64) (Choice, error) {
 	rng := rand.New(rand.NewPCG(luck, uint64(len(history))))
@@ -95,24 +98,48 @@ func wanted(lib *scenarios.Library, history []record.Result, now time.Time) []wi
 		days := now.Sub(cards[0].Met).Hours() / 24
 		turns[1] = []wish{{why: Due, causes: []string{cards[0].Cause}, n: float64(int(days + 0.5))}}
 	}
-	// Of what was not met the causes that put misconceptions to the test come first.
-	fresh := slices.DeleteFunc(Confronting(lib, namedFrom), func(id string) bool { return met[id] })
-	if len(fresh) == 0 {
-		for _, c := range lib.Causes {
-			if !met[c.ID] {
-				fresh = append(fresh, c.ID)
-			}
+	var fresh []string
+	for _, c := range lib.Causes {
+		if !met[c.ID] {
+			fresh = append(fresh, c.ID)
 		}
 	}
 	if len(fresh) > 0 {
 		turns[2] = []wish{{why: New, causes: fresh}}
 	}
-	first := len(history) % len(turns)
+	whole := 0 // cars that were there
+	for i := range history {
+		if !noted(&history[i]) {
+			whole++
+		}
+	}
+	first := whole % len(turns)
 	var idea []wish
 	if n, ok := Named(history); ok {
 		idea = confronting(lib, n)
 	}
-	return slices.Concat(idea, turns[first], turns[(first+1)%3], turns[(first+2)%3])
+	return slices.Concat(idea, onPaper(lib, history), turns[first], turns[(first+1)%3], turns[(first+2)%3])
+}
+
+// onPaper is a wish for the next car of which only notes are there; none: the last one
+// was such a car, or all have been read.
+func onPaper(lib *scenarios.Library, history []record.Result) []wish {
+	if n := len(history); n > 0 && noted(&history[n-1]) {
+		return nil
+	}
+	causes := slices.DeleteFunc(Confronting(lib, Notes), func(id string) bool {
+		return slices.ContainsFunc(history, func(r record.Result) bool { return noted(&r) && slices.Contains(r.Truth, id) })
+	})
+	if len(causes) == 0 {
+		return nil
+	}
+	return []wish{{why: OnPaper, ease: scenarios.Noted, causes: causes[:1]}}
+}
+
+// noted tells that only notes of a car were there.
+func noted(r *record.Result) bool {
+	_, ease, ok := scenarios.ParseDrawn(r.Job)
+	return ok && ease == scenarios.Noted
 }
 
 // confronting is a wish for a car that shows a misconception to be wrong; none: the
@@ -133,6 +160,9 @@ func confronting(lib *scenarios.Library, n Naming) []wish {
 
 // find tries seeds, without building their cars, until the truth is as wished.
 func find(lib *scenarios.Library, w wish, ease scenarios.Ease, taken func(string) bool, rng *rand.Rand) (Choice, bool) {
+	if w.ease != "" {
+		ease = w.ease
+	}
 	fits := func(truth []string) bool {
 		return len(w.causes) == 0 || slices.ContainsFunc(truth, func(c string) bool { return slices.Contains(w.causes, c) })
 	}

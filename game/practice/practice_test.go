@@ -122,12 +122,19 @@ func TestFirstCarsAreGentle(t *testing.T) {
 	}
 }
 
+// read is a debrief of a car of which only notes were there.
+func read(when time.Time) record.Result {
+	r := came(when, "pads_soaked", 95, record.Figure{ID: "pads_soaked", N: 1})
+	r.Job = scenarios.DrawnID(SeedLeast, scenarios.Noted)
+	return r
+}
+
 // TestWorstPairComesUp: who mixes two causes up gets a car of one of them.
 func TestWorstPairComesUp(t *testing.T) {
 	lib := library(t)
 	both := map[string]bool{}
 	for luck := range uint64(6) {
-		c, err := Next(lib, mixed(), nil, monday.Add(3*time.Hour), luck)
+		c, err := Next(lib, append(mixed(), read(monday.Add(150*time.Minute))), nil, monday.Add(3*time.Hour), luck)
 		if err != nil || c.For.Why != Paired || c.For.N != 60 {
 			t.Fatalf("%+v, %v", c, err)
 		}
@@ -148,6 +155,7 @@ func TestMasteredComesBack(t *testing.T) {
 	for i, cause := range []string{"honestly_worn", "no_such_cause", "pads_worn_front", "air_in_circuit"} { // the second turn of three
 		h = append(h, came(monday.Add(time.Duration(i)*time.Minute), cause, 95, record.Figure{ID: cause, N: 1}))
 	}
+	h = append(h, read(monday.Add(time.Hour)))
 	soon, err := Next(lib, h, nil, monday.AddDate(0, 0, 2), 1)
 	if err != nil || soon.For.Why != New {
 		t.Fatalf("two days on: %+v, %v", soon, err)
@@ -186,7 +194,7 @@ func TestNoCarTwice(t *testing.T) {
 		}
 	}
 	t.Log(why)
-	if why[Paired] == 0 || why[New] == 0 {
+	if why[Paired] == 0 || why[New] == 0 || why[OnPaper] == 0 {
 		t.Errorf("drawn for %v", why)
 	}
 }
@@ -212,8 +220,8 @@ func BenchmarkNext(b *testing.B) {
 	}
 }
 
-// TestConfronting: ten causes, each once, put every misconception to the test; a
-// library without such causes has none, and who has met none of them meets these first.
+// TestConfronting: the notes on cars of ten causes, each once, put every misconception
+// to the test; a library without such causes has none, and practice draws them in turn.
 func TestConfronting(t *testing.T) {
 	lib := library(t)
 	causes := Confronting(lib, 10)
@@ -221,7 +229,7 @@ func TestConfronting(t *testing.T) {
 		t.Fatalf("%d causes: %v", len(causes), causes)
 	}
 	for i, c := range confrontations {
-		if !slices.ContainsFunc(c.causes, func(id string) bool { return slices.Contains(causes, id) }) {
+		if !slices.ContainsFunc(causes, func(id string) bool { return slices.Contains(confronted(lib.Cause(id)), c.idea) }) {
 			t.Errorf("nothing puts %s to the test in %v", c.idea, causes)
 		}
 		if slices.Contains(causes[i%10+1:], causes[i%10]) {
@@ -233,9 +241,22 @@ func TestConfronting(t *testing.T) {
 	if got := Confronting(&none, 10); len(got) != 0 {
 		t.Errorf("a library of sound cars confronts by %v", got)
 	}
-	wishes := wanted(lib, mixed()[1:2], monday)
-	at := slices.IndexFunc(wishes, func(w wish) bool { return w.why == New })
-	if at < 0 || !slices.Equal(wishes[at].causes, causes) {
-		t.Errorf("somebody new to them is to meet %v, want %v", wishes, causes)
+	var h []record.Result
+	for n := range 2*len(causes) + 2 { // every other car, until all have been read
+		now := monday.Add(time.Duration(n) * time.Hour)
+		c, err := Next(lib, append(mixed(), h...), nil, now, 7)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if want := n%2 == 0 && n < 2*len(causes); (c.For.Why == OnPaper) != want {
+			t.Fatalf("car %d is for %+v", n+1, c.For)
+		}
+		got := truth(t, lib, c.Job)
+		if c.For.Why == OnPaper && !slices.Equal(got, causes[n/2:n/2+1]) {
+			t.Errorf("car %d of which only notes are there has %v, want %s", n+1, got, causes[n/2])
+		}
+		r := came(now, got[0], 95, record.Figure{ID: got[0], N: 1})
+		r.Job, r.Truth = c.Job, got
+		h = append(h, r)
 	}
 }
