@@ -21,6 +21,9 @@ var alwaysLooked = []inspect.ID{"pump_running", "reservoir_level", "wetness", "s
 // always is, with the reading that first showed the fault before the car is
 // driven; then every other reading of the learner's own.
 func (s *Session) looks() (list []inspect.Instance, advised int) {
+	if s.away() {
+		return nil, 0
+	}
 	add := func(i inspect.Instance) {
 		if !slices.Contains(list, i) {
 			list = append(list, i)

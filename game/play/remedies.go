@@ -72,5 +72,8 @@ func (s *Session) work() (string, no) {
 	s.stood = [2]bool{s.setup.stands("chock_front"), s.setup.stands("chock_rear")}
 	s.repaired, s.stage = world, Handing
 	s.setup = inspect.Standing()
+	if s.away() {
+		return s.say("play.worked_on_paper"), no{}
+	}
 	return s.say("play.worked"), no{}
 }

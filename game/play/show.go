@@ -119,6 +119,9 @@ func (s *Session) noteView(n note) NoteView {
 func (s *Session) noteNodes(v *View) {
 	v.add(Node{ID: "notebook", Role: "heading", Name: s.say("view.notebook"),
 		Value: s.words.Say("view.readings", "readings", v.Title.Readings, "minutes", plain(v.Title.Minutes), "limit", plain(v.Title.Limit))})
+	if s.stage != Inspecting { // there they stand with what is known
+		s.givenNodes(v)
+	}
 	for i, n := range s.notes {
 		nv := s.noteView(n)
 		value := nv.Written

@@ -83,7 +83,9 @@ func (s *Session) showHanding(v *View) {
 	for _, r := range v.Work.Done {
 		v.add(Node{ID: "done_" + r.ID, Role: "text", Name: r.Name, Value: r.Place})
 	}
-	v.add(Node{ID: "looks", Role: "heading", Name: s.say("view.looks")})
+	if !s.away() {
+		v.add(Node{ID: "looks", Role: "heading", Name: s.say("view.looks")})
+	}
 	for i, l := range v.Work.Looks {
 		n := Node{ID: "look" + strconv.Itoa(i+1), Role: "choice", Name: l.Name, Value: l.Detail, Actions: []Action{l.Action}}
 		if l.Before != "" || l.After != "" {
