@@ -29,7 +29,7 @@ func (s *Session) takeNotes() error {
 }
 
 // away tells that the car is not there: only notes of it are.
-func (s *Session) away() bool { return len(s.job.Notes) > 0 && s.job.Minutes == 0 }
+func (s *Session) away() bool { return s.given != nil && s.job.Minutes == 0 }
 
 // givenNodes are those notes in words.
 func (s *Session) givenNodes(v *View) {
