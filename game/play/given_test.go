@@ -49,6 +49,9 @@ func TestOnPaper(t *testing.T) {
 		if err := s.Do(a); err != nil {
 			t.Fatalf("%+v: %v", a, err)
 		}
+		if n := len(s.View().Notebook); n != len(notes) {
+			t.Errorf("after %+v the notebook has %d of %d notes", a, n, len(notes))
+		}
 	}
 	if err := s.Settle(t.Context(), nil); err != nil {
 		t.Fatal(err)

@@ -94,6 +94,11 @@ func (s *Session) plan() *PlanView {
 
 func (s *Session) notebook() []NoteView {
 	var list []NoteView
+	if s.stage != Inspecting { // there they stand with what is known
+		for _, n := range s.given {
+			list = append(list, s.noteView(n))
+		}
+	}
 	for _, n := range s.notes {
 		list = append(list, s.noteView(n))
 	}
