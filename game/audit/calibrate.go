@@ -95,7 +95,7 @@ func (r *run) calibrate(ctx context.Context, desk *play.Desk, job *scenarios.Job
 			return err
 		}
 		top, truth := t.Final.Top(), strings.Join(c.Truth(), evidence.And)
-		ranks[i].put(t.Final.Classes(), truth, rand.New(rand.NewPCG(r.opt.Seed, 4242+uint64(i))))
+		ranks[i].put(t.Final.Classes(), truth, r.luckOf(job, 0x3c6ef372fe94f82b, i))
 		if n := len(t.Looks); n > 1 {
 			half := t.Looks[n/2-1].Top
 			all[i] = append(all[i], stated{half.P, half.ID == truth})
