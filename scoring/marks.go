@@ -35,7 +35,7 @@ const (
 const (
 	unsafeCap = 40  // the most a total may be when an unsafe car was released
 	luckRoom  = 10  // how far diagnosis may lie above what the readings bear
-	leastBits = 0.5 // [bit] the model inspector's are taken as at least this
+	leastBits = 0.5 // [bit] over which what is missing is reckoned at least
 	harmCost  = 25  // of the safety mark, each harmful act; common practice, no source
 	fairShare = 0.1 // [1] two counters: nearer than this at the top is fair
 )
@@ -144,10 +144,16 @@ func (p *Play) bits() (bits, support float64) {
 	return log2(support / began), support
 }
 
+// evidence is what is missing to the model inspector's bits over these, or over half
+// a bit where they are fewer: then nearly all was told before anybody looked, and a
+// small loss is no great one. Who looked at nothing has none.
 func (p *Play) evidence() Mark {
 	bits, support := p.bits()
 	args := []Arg{number("bits", bits), number("model", p.ModelBits), number("support", 100*support)}
-	value := 100 * clamp(bits/max(leastBits, p.ModelBits), 0, 1)
+	value := 0.0
+	if len(p.Readings) > 0 || p.OnPaper {
+		value = 100 * clamp(1-(p.ModelBits-bits)/max(leastBits, p.ModelBits), 0, 1)
+	}
 	id := EvidenceBits
 	if round(value) == 0 {
 		id = EvidenceNone

@@ -307,6 +307,21 @@ func TestBitsBeyondTheOwner(t *testing.T) {
 	if _, mark := marked(t, p); mark(Evidence).Value != 58.5 {
 		t.Errorf("half again as sure is worth %g, want 58.50", mark(Evidence).Value)
 	}
+	// The owner's words left less than half a bit: who finds all of it has all of the
+	// mark, who misses a tenth of a bit a fifth less, who looks at nothing none.
+	p.ModelBits = math.Log2(0.6 / 0.5)
+	p.Began = []float64{0.5, 0.3, 0.1, 0.1}
+	if _, mark := marked(t, p); mark(Evidence).Value != 100 {
+		t.Errorf("all that was left to be told is worth %g", mark(Evidence).Value)
+	}
+	p.ModelBits += 0.1
+	if _, mark := marked(t, p); mark(Evidence).Value != 80 {
+		t.Errorf("a tenth of a bit less than the model's %.2f is worth %g, want 80", p.ModelBits, mark(Evidence).Value)
+	}
+	p.Readings = nil
+	if _, mark := marked(t, p); mark(Evidence).Value != 0 {
+		t.Errorf("nothing looked at is worth %g", mark(Evidence).Value)
+	}
 	p.Began = []float64{0.4}
 	if _, err := MarkPlay(p); err == nil || !strings.Contains(err.Error(), "4 rows with 1 beliefs before any reading; wanted as many") {
 		t.Errorf("got %v", err)
