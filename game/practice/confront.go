@@ -19,7 +19,7 @@ type confrontation struct {
 var confrontations = []confrontation{
 	{"low_is_a_leak", "where_the_fluid_stands", []string{"pads_worn_front", "fluid_low_wear"}},
 	{"uneven_is_the_pins", "a_pin_that_does_not_slide", []string{"piston_corroded", "one_side_renewed"}},
-	{"pulls_to_the_bad_side", "", []string{"pads_soaked", "circuit_lost"}},
+	{"pulls_to_the_bad_side", "", []string{"circuit_lost"}},
 	{"hot_is_the_piston", "why_a_pad_drags", []string{"pins_dry", "hose_collapsed"}},
 	{"full_is_cured", "where_the_fluid_stands", []string{"fluid_topped_up"}},
 	{"thick_is_good", "a_pin_that_does_not_slide", []string{"pins_seized", "one_side_renewed"}},

@@ -266,3 +266,56 @@ func TestHoldersAreNamed(t *testing.T) {
 		t.Errorf("named %d of %d who hold one and %d of %d who hold none", named, all, wrongly, all)
 	}
 }
+
+// TestNotesNameIdeas: people who hold a misconception, more skilled and less, read ten
+// cars of which only notes are there, as practice hands them over. By the tenth nine in
+// ten are named, each with two cars that show it, and nobody who holds none.
+func TestNotesNameIdeas(t *testing.T) {
+	desk, _ := few(t)
+	lib := library(t)
+	luck := rand.New(rand.NewPCG(13, 14))
+	read := func(l *learner.Learner, m *learner.Misconception) (n Naming, ok bool) {
+		var list []record.Result
+		for i := range Notes {
+			c, err := desk.Noted(fewJob(t), fmt.Sprint("noted", i), nextNotes(lib, list), luck)
+			if err != nil {
+				t.Fatal(err)
+			}
+			own := c.Table()
+			if m != nil {
+				own, _ = m.Bend(own)
+			}
+			r := debriefed(t, l, c, own, i, luck)
+			r.Job = scenarios.DrawnID(uint64(i), scenarios.Noted)
+			list = append(list, r)
+		}
+		if n, ok = Named(list); !ok && m != nil {
+			t.Logf("%s: %v", m.ID, Ideas(list)[:3])
+		}
+		return n, ok
+	}
+	held, named, free, wrongly := 0, 0, 0, 0
+	for i := range learner.Misconceptions {
+		m := &learner.Misconceptions[i]
+		for _, skill := range []float64{0.3, 0.8} {
+			l := &learner.Learner{Kind: learner.Reasoner, Skill: skill, Exponent: []float64{0.7, 1, 1.5}[i%3]}
+			free++
+			if n, ok := read(l, nil); ok {
+				wrongly++
+				t.Logf("of somebody of skill %.2f who holds none %s is named, %.1f nat", skill, n.Idea, n.Better)
+			}
+			l.Holds = m.ID
+			held++
+			n, ok := read(l, m)
+			if ok && n.Idea == m.ID && n.Shows[0].Session != n.Shows[1].Session {
+				named++
+				continue
+			}
+			t.Logf("%s, skill %.2f: named %q, %.1f nat", m.ID, skill, n.Idea, n.Better)
+		}
+	}
+	t.Logf("named %d of %d who hold one, %d of %d who hold none", named, held, wrongly, free)
+	if 10*named < 9*held || wrongly > 0 {
+		t.Errorf("named %d of %d who hold one and %d of %d who hold none", named, held, wrongly, free)
+	}
+}

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"evenwear/scenarios"
+	"evenwear/scoring/learner"
 	"evenwear/scoring/record"
 )
 
@@ -127,13 +128,44 @@ func onPaper(lib *scenarios.Library, history []record.Result) []wish {
 	if n := len(history); n > 0 && noted(&history[n-1]) {
 		return nil
 	}
-	causes := slices.DeleteFunc(Confronting(lib, Notes), func(id string) bool {
-		return slices.ContainsFunc(history, func(r record.Result) bool { return noted(&r) && slices.Contains(r.Truth, id) })
-	})
-	if len(causes) == 0 {
+	cause := nextNotes(lib, history)
+	if cause == "" {
 		return nil
 	}
-	return []wish{{why: OnPaper, ease: scenarios.Noted, causes: causes[:1]}}
+	return []wish{{why: OnPaper, ease: scenarios.Noted, causes: []string{cause}}}
+}
+
+// nextNotes is the cause of the next car of which only notes are there: one that puts
+// an idea to the test again that one car alone has shown, else the next that was not
+// read; empty: all have been.
+func nextNotes(lib *scenarios.Library, history []record.Result) string {
+	if _, named := Named(history); !named {
+		if ideas := Ideas(history); len(ideas) > 0 && ideas[0].N >= learner.NameAt {
+			best, least := "", math.MaxInt
+			for _, c := range lib.Causes { // the one that was read least
+				if n := timesRead(history, c.ID); n < least && slices.Contains(confronted(c), ideas[0].ID) {
+					best, least = c.ID, n
+				}
+			}
+			return best
+		}
+	}
+	for _, id := range Confronting(lib, Notes) {
+		if timesRead(history, id) == 0 {
+			return id
+		}
+	}
+	return ""
+}
+
+// timesRead is of how many cars with a cause only notes were read.
+func timesRead(history []record.Result, cause string) (n int) {
+	for i := range history {
+		if noted(&history[i]) && slices.Contains(history[i].Truth, cause) {
+			n++
+		}
+	}
+	return n
 }
 
 // noted tells that only notes of a car were there.
