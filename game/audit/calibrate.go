@@ -76,8 +76,13 @@ func (r *Ranks) Flat() (n int, square, p float64) {
 	return n, square, distuv.ChiSquared{K: float64(len(r) - 1)}.Survival(square)
 }
 
+// earlyLooks is after how many looks a belief is stated beside that at the end. Half
+// way would hang on how the session ended: a sound car takes the longest, so that what
+// is half believed half way is hardly ever so.
+const earlyLooks = 3
+
 // calibrate makes cars up that no point of the table's design has and states what
-// the model inspector believes of them, half way and at the end.
+// the model inspector believes of them, early and at the end.
 func (r *run) calibrate(ctx context.Context, desk *play.Desk, job *scenarios.Job) (Bands, Ranks, error) {
 	type stated struct {
 		belief float64
@@ -96,9 +101,9 @@ func (r *run) calibrate(ctx context.Context, desk *play.Desk, job *scenarios.Job
 		}
 		top, truth := t.Final.Top(), strings.Join(c.Truth(), evidence.And)
 		ranks[i].put(t.Final.Classes(), truth, r.luckOf(job, 0x3c6ef372fe94f82b, i))
-		if n := len(t.Looks); n > 1 {
-			half := t.Looks[n/2-1].Top
-			all[i] = append(all[i], stated{half.P, half.ID == truth})
+		if len(t.Looks) > earlyLooks {
+			early := t.Looks[earlyLooks-1].Top
+			all[i] = append(all[i], stated{early.P, early.ID == truth})
 		}
 		all[i] = append(all[i], stated{top.P, top.ID == truth})
 		return nil
