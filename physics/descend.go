@@ -3,6 +3,7 @@ package physics
 import (
 	"fmt"
 	"math"
+	"slices"
 )
 
 // A DescentResult is what a long descent did.
@@ -14,6 +15,11 @@ type DescentResult struct {
 	PadPeak   [NumWheels]float64 // [°C] of the hotter lining
 	Way       float64            // [m] driven: less than the length when a brake burnt
 	End       State
+}
+
+// Hottest is the greatest temperature [°C] of a face or a lining.
+func (r *DescentResult) Hottest() float64 {
+	return max(slices.Max(r.DiscPeak[:]), slices.Max(r.PadPeak[:]))
 }
 
 // Burnt [°C] is where a descent ends: no driver goes on with a lining that burns. A
@@ -55,16 +61,14 @@ func (m *Model) Descend(s State, grade, length, speed float64) (DescentResult, e
 		if s, err = m.Step(s, in, ms); err != nil {
 			return r, err
 		}
-		hottest := 0.0
 		for w := range Wheel(NumWheels) {
 			h := &s.Heat[w]
 			r.DiscPeak[w] = max(r.DiscPeak[w], h.Face())
 			r.FluidPeak[w] = max(r.FluidPeak[w], h.Fluid)
 			r.PadPeak[w] = max(r.PadPeak[w], h.Pad[Inner], h.Pad[Outer])
-			hottest = max(hottest, h.Face(), r.PadPeak[w])
 		}
 		r.Foot = max(r.Foot, in.Foot)
-		if hottest > Burnt {
+		if r.Hottest() > Burnt {
 			break
 		}
 		if i >= 50 && want > 0 {

@@ -171,10 +171,7 @@ func TestDescendEndsBurnt(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		hottest := 0.0
-		for w := range r.PadPeak {
-			hottest = max(hottest, r.PadPeak[w], r.DiscPeak[w])
-		}
+		hottest := r.Hottest()
 		t.Logf("ports covered %v: %.0f m, hottest %.0f °C", c.burns, r.Way, hottest)
 		if burnt := hottest > physics.Burnt; burnt != c.burns || (r.Way < length-1) != c.burns {
 			t.Errorf("ports covered %v: hottest %.0f °C after %.0f of %d m", c.burns, hottest, r.Way, length)

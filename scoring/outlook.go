@@ -104,8 +104,8 @@ func (o *Outlook) descend(m *physics.Model, rest physics.State) (physics.State, 
 	if err != nil {
 		return rest, err
 	}
+	o.BrakePeak = d.Hottest()
 	for i := range d.DiscPeak {
-		o.BrakePeak = max(o.BrakePeak, d.DiscPeak[i], d.PadPeak[i])
 		o.DiscPeak, o.FluidPeak = max(o.DiscPeak, d.DiscPeak[i]), max(o.FluidPeak, d.FluidPeak[i])
 	}
 	o.DescentFoot = d.Foot

@@ -103,7 +103,7 @@ func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, erro
 			units = append(units, u)
 			continue
 		}
-		u, err := a.unit(ctx, job, share(groups[:a.opt.Unseen], i, len(a.jobs)), share(a.opt.Shown, i, len(a.jobs)), first)
+		u, err := a.unit(ctx, job, portion(groups[:a.opt.Unseen], i, len(a.jobs)), portion(a.opt.Shown, i, len(a.jobs)), first)
 		if ctx.Err() != nil {
 			return nil, ctx.Err()
 		}
@@ -118,5 +118,5 @@ func (a *Audit) Run(ctx context.Context, progress func(Progress)) (*Report, erro
 	return a.judge(units), nil
 }
 
-// share is what job i of n has of a list that is shared out evenly.
-func share[T any](list []T, i, n int) []T { return list[len(list)*i/n : len(list)*(i+1)/n] }
+// portion is what job i of n has of a list that is shared out evenly.
+func portion[T any](list []T, i, n int) []T { return list[len(list)*i/n : len(list)*(i+1)/n] }

@@ -249,13 +249,13 @@ func (a *Audit) judgeReliability(r *Report, unseen []*Played) {
 	}
 	r.add("Cronbach's alpha, ten unseen jobs", said, fmt.Sprintf("≥ %.2f, goal %.2f", aimAlpha, goalAlpha), v)
 	if k >= five {
-		any := SpearmanBrown(whole, five/float64(k))
-		said := fmt.Sprintf("%.3f by Spearman and Brown", any)
+		each := SpearmanBrown(whole, five/float64(k))
+		said := fmt.Sprintf("%.3f by Spearman and Brown", each)
 		few, _ := a.referenceScores(unseen[:five])
 		if alpha, err := few.Alpha(); err == nil {
 			said += fmt.Sprintf("; %.3f of the first five", alpha)
 		}
-		r.add("Cronbach's alpha, any five of them", said, fmt.Sprintf("≥ %.2f", aimFive), verdict(any >= aimFive))
+		r.add("Cronbach's alpha, any five of them", said, fmt.Sprintf("≥ %.2f", aimFive), verdict(each >= aimFive))
 	}
 	learners, jobs, left := s.Components()
 	sum := learners + jobs + left

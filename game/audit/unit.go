@@ -156,11 +156,7 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen [][]string, s
 			return nil, err
 		}
 		u.Thrown += thrown
-		s, err := r.stage(ctx, fc, bank)
-		if err != nil {
-			return nil, err
-		}
-		p, err := r.everybody(ctx, s, false)
+		s, p, err := r.madeUp(ctx, fc, bank, false)
 		if err != nil {
 			return nil, err
 		}
@@ -172,11 +168,7 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen [][]string, s
 		if err != nil {
 			return nil, err
 		}
-		s, err := r.stage(ctx, nc, bank)
-		if err != nil {
-			return nil, err
-		}
-		p, err := r.everybody(ctx, s, true)
+		_, p, err := r.madeUp(ctx, nc, bank, true)
 		if err != nil {
 			return nil, err
 		}
@@ -193,6 +185,17 @@ func (r *run) unit(ctx context.Context, job *scenarios.Job, unseen [][]string, s
 	}
 	u.Pairs, err = r.pairs(ctx, bank)
 	return u, err
+}
+
+// madeUp lays a car out that was made up like a job of the bank, and lets the crowd
+// play it.
+func (r *run) madeUp(ctx context.Context, c *play.Case, bank *stage, name bool) (*stage, Played, error) {
+	s, err := r.stage(ctx, c, bank)
+	if err != nil {
+		return nil, Played{}, err
+	}
+	p, err := r.everybody(ctx, s, name)
+	return s, p, err
 }
 
 func (r *run) stage(ctx context.Context, c *play.Case, other *stage) (*stage, error) {

@@ -45,8 +45,9 @@ func confront(idea string) (c confrontation, ok bool) {
 }
 
 // Confronting lists up to n causes of a library the notes on whose cars put every
-// misconception to the test: each is the one, not yet listed, that confronts most ideas, where one that
-// was confronted before counts for a quarter, and each time for a quarter of that.
+// misconception to the test: each is the one, not yet listed, that confronts most
+// ideas, where one that was confronted before counts for a quarter, and each time for a
+// quarter of that.
 func Confronting(lib *scenarios.Library, n int) (causes []string) {
 	times := map[string]int{} // confronted so far, by idea
 	for len(causes) < n {
@@ -80,9 +81,12 @@ func confronted(cause *scenarios.Cause) (ideas []string) {
 		return nil // the loader refuses such notes
 	}
 	for _, c := range confrontations {
+		if !slices.Contains(c.causes, cause.ID) {
+			continue
+		}
 		m, _ := learner.Misconceived(c.idea)
 		for _, n := range notes {
-			if slices.Contains(c.causes, cause.ID) && m.About(n.Check) {
+			if m.About(n.Check) {
 				ideas = append(ideas, c.idea)
 				break
 			}

@@ -41,7 +41,11 @@ func (l *Learner) Next(p *evidence.Posterior, t *evidence.Table, prices *evidenc
 		if inst, ok := c.own(p, left, l.Holds); ok {
 			return inst, true
 		}
-		if p.Top().P > map[Kind]float64{Inspector: surely, Reasoner: beyond}[l.Kind] {
+		enough := beyond
+		if l.Kind == Inspector {
+			enough = surely
+		}
+		if p.Top().P > enough {
 			return inspect.Instance{}, false
 		}
 		if l.Kind == Reasoner && luck.Float64() >= l.Skill {
